@@ -1,0 +1,110 @@
+package org.setwright.trade.catalogue;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Every kind of fact and every setting there is, each listed once. Start here to find what a word in a rule means.
+ * Immutable.
+ */
+public final class Catalogue {
+	private final Map<String, FactKind> kinds = new LinkedHashMap<>();
+	private final Map<String, Setting> settings = new LinkedHashMap<>();
+	private final Map<FactKind, Function<Job, ? extends Fact>> calculations = new LinkedHashMap<>();
+
+	private Catalogue(Builder builder) {
+		builder.kinds.forEach(k -> put(kinds, k.name(), k));
+		builder.settings.forEach(s -> put(settings, s.id(), s));
+		calculations.putAll(builder.calculations);
+	}
+
+	private static <V> void put(Map<String, V> map, String name, V value) {
+		if (map.put(name, value) != null) {
+			throw new IllegalArgumentException("listed twice in the catalogue: " + name);
+		}
+	}
+
+	/** @return every kind of fact, in the order a form asks them; calculated kinds last */
+	public Collection<FactKind> kinds() {
+		return java.util.Collections.unmodifiableCollection(kinds.values());
+	}
+
+	/** @return every setting, in the order they are set on the controller */
+	public Collection<Setting> settings() {
+		return java.util.Collections.unmodifiableCollection(settings.values());
+	}
+
+	/** @return the kind whose word in rules is {@code name}, or empty */
+	public Optional<FactKind> kind(String name) {
+		return Optional.ofNullable(kinds.get(name));
+	}
+
+	/** @return the kind that record class {@code type} describes; it must be listed */
+	public FactKind kind(Class<? extends Fact> type) {
+		return kind(type.getSimpleName()).orElseThrow();
+	}
+
+	/** @return the kind job files call {@code key} (any case), or empty */
+	public Optional<FactKind> kindCalled(String key) {
+		return kinds.values().stream().filter(k -> k.key().equalsIgnoreCase(key.strip())).findFirst();
+	}
+
+	/** @return the setting whose word in rules is {@code id}, or empty */
+	public Optional<Setting> setting(String id) {
+		return Optional.ofNullable(settings.get(id));
+	}
+
+	/** @return the setting people call {@code label} (any case), or empty */
+	public Optional<Setting> settingLabelled(String label) {
+		return settings.values().stream().filter(s -> s.label().equalsIgnoreCase(label.strip())).findFirst();
+	}
+
+	/** @return {@code job} with its calculated facts added (or computed afresh) */
+	public Job withCalculations(Job job) {
+		Job result = job;
+		for (var calculation : calculations.entrySet()) {
+			result = result.with(calculation.getKey(), Job.Entry.of(List.of(calculation.getValue().apply(job))));
+		}
+		return result;
+	}
+
+	/** Collects the entries of a catalogue. */
+	public static final class Builder {
+		private final List<FactKind> kinds = new ArrayList<>();
+		private final List<Setting> settings = new ArrayList<>();
+		private final Map<FactKind, Function<Job, ? extends Fact>> calculations = new LinkedHashMap<>();
+
+		/** Adds kinds of fact that people state. */
+		@SafeVarargs
+		public final Builder facts(Class<? extends Fact>... types) {
+			for (Class<? extends Fact> type : types) {
+				kinds.add(new FactKind(type));
+			}
+			return this;
+		}
+
+		/** Adds a kind of fact that is computed from the stated ones. */
+		public <F extends Fact> Builder calculated(Class<F> type, Function<Job, F> compute) {
+			FactKind kind = new FactKind(type);
+			kinds.add(kind);
+			calculations.put(kind, compute);
+			return this;
+		}
+
+		/** Adds settings. */
+		public Builder settings(Collection<Setting> more) {
+			settings.addAll(more);
+			return this;
+		}
+
+		/** @return the catalogue */
+		public Catalogue build() {
+			return new Catalogue(this);
+		}
+	}
+}

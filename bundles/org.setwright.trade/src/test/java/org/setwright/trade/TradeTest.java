@@ -1,0 +1,23 @@
+package org.setwright.trade;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.setwright.trade.catalogue.Answer;
+import org.setwright.trade.catalogue.FactKind;
+import org.setwright.trade.catalogue.Value;
+import org.setwright.trade.equipment.OutdoorUnit;
+
+class TradeTest {
+	@Test
+	void factsAreBuiltFromTheCatalogueAndReadBack() {
+		FactKind kind = Trade.catalogue().kind(OutdoorUnit.class);
+		var stages = kind.field("stages").orElseThrow();
+		var maker = kind.field("maker").orElseThrow();
+		OutdoorUnit unit = (OutdoorUnit) kind.create(Map.of(stages, new Value.Count(2)));
+		assertEquals(Answer.of(2), unit.stages());
+		assertTrue(kind.answer(unit, maker).value().isEmpty(), "nobody said who made it");
+	}
+}
