@@ -1,0 +1,45 @@
+package org.setwright.book;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A rule book as read from its folder: everything parsed that can be parsed without knowing the rule language, and
+ * every problem met. Immutable.
+ *
+ * @param folder absolute path of the book
+ * @param name what the shop calls it
+ * @param description what it is for; may be empty
+ * @param ruleFiles {@code rules/*.drl}, by path
+ * @param tables {@code tables/*.csv}, by path
+ * @param jobs {@code jobs/*.yaml}, by path
+ * @param problems what is wrong with the files, by position
+ */
+public record Book(Path folder, String name, String description, List<RuleFile> ruleFiles, List<Table> tables,
+		List<JobCase> jobs, List<Problem> problems) {
+	public Book {
+		ruleFiles = List.copyOf(ruleFiles);
+		tables = List.copyOf(tables);
+		jobs = List.copyOf(jobs);
+		problems = List.copyOf(problems);
+	}
+
+	/** A file of rules. @param path below the book folder @param text as read */
+	public record RuleFile(String path, String text) {
+	}
+
+	/** @return the job case in file {@code path} or called {@code path} (any case), or empty */
+	public Optional<JobCase> job(String path) {
+		return jobs.stream().filter(j -> j.path().equals(path) || j.name().equalsIgnoreCase(path)).findFirst();
+	}
+
+	/** @return the same book with the rule file {@code changed.path()} replaced or added, as while it is being typed */
+	public Book withRules(RuleFile changed) {
+		List<RuleFile> files = new java.util.ArrayList<>(ruleFiles);
+		files.removeIf(f -> f.path().equals(changed.path()));
+		files.add(changed);
+		files.sort(java.util.Comparator.comparing(RuleFile::path));
+		return new Book(folder, name, description, files, tables, jobs, problems);
+	}
+}
