@@ -20,4 +20,14 @@ class TradeTest {
 		assertEquals(Answer.of(2), unit.stages());
 		assertTrue(kind.answer(unit, maker).value().isEmpty(), "nobody said who made it");
 	}
+
+	@Test
+	void choicesAreBuiltFromTheCatalogueAndReadBack() {
+		FactKind kind = Trade.catalogue().kind(OutdoorUnit.class);
+		var sense = kind.field("valveEnergisedIn").orElseThrow();
+		Value heating = sense.domain().read("heating").orElseThrow();
+		OutdoorUnit unit = (OutdoorUnit) kind.create(Map.of(sense, heating));
+		assertEquals(Answer.of(OutdoorUnit.ValveSense.HEATING), unit.valveEnergisedIn());
+		assertEquals(Answer.of(heating), kind.answer(unit, sense));
+	}
 }

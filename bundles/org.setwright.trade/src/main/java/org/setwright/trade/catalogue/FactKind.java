@@ -167,7 +167,7 @@ public final class FactKind {
 
 	private static Value general(Object value, Domain domain) {
 		if (value instanceof Choice choice) {
-			return new Value.OneOf(new Domain.Choices.Option(choice.name(), choice.label(), choice.meaning()));
+			return domain.read(choice.name()).orElseThrow();
 		} else if (value instanceof Integer number) {
 			return new Value.Count(number);
 		} else if (value instanceof Quantity quantity) {
