@@ -1,0 +1,134 @@
+package org.setwright.book;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setwright.trade.catalogue.Catalogue;
+
+/** Reads the folder of a rule book. */
+public final class BookReader {
+	private final Catalogue catalogue;
+	private final List<Problem> problems = new ArrayList<>();
+	private final BookFolder folder;
+
+	private BookReader(Path root, Catalogue catalogue) {
+		this.catalogue = catalogue;
+		folder = new BookFolder(root, problems::add);
+	}
+
+	/**
+	 * Never throws for what the folder holds, also when there is none. Nothing outside the folder is read.
+	 *
+	 * @param folder of the book
+	 * @param catalogue which facts and settings there are
+	 * @return everything that could be read, and every problem found. Only tables and jobs without errors of their own are
+	 *         in it, so that nothing runs on half of a file.
+	 */
+	public static Book read(Path folder, Catalogue catalogue) {
+		Path given = folder.toAbsolutePath().normalize();
+		try {
+			if (Files.isDirectory(given)) {
+				return new BookReader(given.toRealPath(), catalogue).book(given);
+			}
+		} catch (IOException unreachable) {
+			return none(given, "The folder of the book cannot be read.", "Check who may read it.");
+		}
+		return Files.exists(given) ? none(given, "This is a file, and a book is a folder.", "Name the folder that holds book.yaml.")
+				: none(given, "There is no such folder.", "Check the name, or make a new book there.");
+	}
+
+	private static Book none(Path folder, String what, String remedy) {
+		return new Book(folder, name(folder), "", List.of(), List.of(), List.of(),
+				List.of(Problem.error(Position.whole(""), what, remedy)));
+	}
+
+	private Book book(Path given) {
+		BookDetails details = details();
+		List<Book.RuleFile> rules = rules();
+		List<Table> tables = tables();
+		List<JobCase> jobs = jobs();
+		if (rules.isEmpty() && tables.isEmpty() && problems.isEmpty()) {
+			problems.add(Problem.warning(Position.whole(""), "The book has no rules, so every setting stays open.",
+					"Write rules in files rules/*.drl, or tables in files tables/*.csv."));
+		}
+		problems.sort(Comparator.comparing(Problem::at));
+		String name = details.name().isBlank() ? name(given) : details.name();
+		return new Book(given, name, details.description(), rules, tables, jobs, problems);
+	}
+
+	private BookDetails details() {
+		FileContents contents = folder.read(BookDetails.FILE);
+		if (contents.text().isEmpty()) {
+			Problem why = contents.problem().orElseThrow();
+			problems.add(why.what().startsWith("There is no such file")
+					? Problem.error(why.at(), "The folder holds no " + BookDetails.FILE + ", so it is no rule book yet.",
+							"Make the file with the lines \"book: <name of the book>\" and \"format: 1\", or open another folder.")
+					: why);
+			return new BookDetails("", "", List.of());
+		}
+		BookDetails details = BookDetails.read(contents.text().get());
+		problems.addAll(details.problems());
+		return details;
+	}
+
+	private List<Book.RuleFile> rules() {
+		List<Book.RuleFile> rules = new ArrayList<>();
+		for (String path : folder.list("rules", ".drl")) {
+			text(path, text -> rules.add(new Book.RuleFile(path, text)));
+		}
+		return rules;
+	}
+
+	private List<Table> tables() {
+		List<Table> tables = new ArrayList<>();
+		for (String path : folder.list("tables", ".csv")) {
+			text(path, text -> {
+				TableText read = TableReader.read(path, text);
+				problems.addAll(read.problems());
+				if (read.sound()) {
+					tables.add(read.table());
+				}
+			});
+		}
+		return tables;
+	}
+
+	private List<JobCase> jobs() {
+		List<JobCase> jobs = new ArrayList<>();
+		Map<String, String> pathByName = new HashMap<>();
+		for (String path : folder.list("jobs", ".yaml")) {
+			text(path, text -> {
+				JobText read = JobReader.read(path, text, catalogue);
+				problems.addAll(read.problems());
+				if (alone(read, pathByName) && read.sound()) {
+					jobs.add(read.job());
+				}
+			});
+		}
+		return jobs;
+	}
+
+	private boolean alone(JobText read, Map<String, String> pathByName) {
+		String other = pathByName.putIfAbsent(Keys.normal(read.job().name()), read.job().path());
+		if (other != null) {
+			problems.add(Problem.error(read.nameAt(), "There is already a job called " + Misfit.quoted(read.job().name())
+					+ ", in " + other + ".", "Give one of the two another name."));
+		}
+		return other == null;
+	}
+
+	private void text(String path, java.util.function.Consumer<String> use) {
+		FileContents contents = folder.read(path);
+		contents.problem().ifPresent(problems::add);
+		contents.text().ifPresent(use);
+	}
+
+	private static String name(Path folder) {
+		return folder.getFileName() == null ? folder.toString() : folder.getFileName().toString();
+	}
+}

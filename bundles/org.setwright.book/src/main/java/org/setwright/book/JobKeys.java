@@ -1,0 +1,36 @@
+package org.setwright.book;
+
+import java.util.List;
+
+/** The words of a job file that do not come from the catalogue. */
+final class JobKeys {
+	static final String JOB = "job";
+	static final String NOTES = "notes";
+	static final String NOT_FITTED = "not fitted";
+	static final String EXPECT = "expect";
+	static final List<String> ALL = List.of(JOB, NOTES, NOT_FITTED, EXPECT);
+
+	/** Nobody has looked. */
+	static final String UNKNOWN = "unknown";
+	/** Somebody made sure there is none. */
+	static final String NONE = "none";
+	/** There is one, and nothing more is known of it. */
+	static final String FITTED = "fitted";
+	/** In {@link #NOT_FITTED}: every kind the file does not mention. */
+	static final String EVERYTHING_ELSE = "everything else";
+
+	static final int LONGEST_NAME = 200;
+	/** No single value may be longer; notes may. */
+	static final int LONGEST_VALUE = 500;
+
+	private JobKeys() {
+	}
+
+	static boolean fitsOnALine(String text) {
+		return text.strip().length() <= LONGEST_NAME && text.strip().chars().noneMatch(c -> c == '\n' || c == '\r');
+	}
+
+	static boolean says(String word, String text) {
+		return Keys.normal(text).equals(word);
+	}
+}
