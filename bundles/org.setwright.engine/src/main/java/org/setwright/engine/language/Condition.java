@@ -10,6 +10,11 @@ public sealed interface Condition {
 	/** Where it begins. */
 	Position at();
 
+	/** @return the conditions it is made of; empty for a pattern and for a finding */
+	default List<Condition> inner() {
+		return List.of();
+	}
+
 	/** Some fact of {@code kind} passes {@code test}. @param binding its name, with the dollar sign, or empty */
 	record Pattern(Optional<String> binding, FactKind kind, Test test, Position at) implements Condition {
 	}
@@ -18,12 +23,20 @@ public sealed interface Condition {
 	record Found(String finding, Position at) implements Condition {
 	}
 
-	/** There is no way to make {@code inner} hold. */
-	record Not(Condition inner, Position at) implements Condition {
+	/** There is no way to make {@code negated} hold. */
+	record Not(Condition negated, Position at) implements Condition {
+		@Override
+		public List<Condition> inner() {
+			return List.of(negated);
+		}
 	}
 
-	/** There is at least one way to make {@code inner} hold. */
-	record Exists(Condition inner, Position at) implements Condition {
+	/** There is at least one way to make {@code sought} hold. */
+	record Exists(Condition sought, Position at) implements Condition {
+		@Override
+		public List<Condition> inner() {
+			return List.of(sought);
+		}
 	}
 
 	/** All hold. */

@@ -1,0 +1,108 @@
+package org.setwright.engine.language;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.setwright.book.Problem;
+
+/**
+ * In which order rules are asked, so that every finding is complete before a rule asks for it. Rules of level 0 ask for
+ * no finding; a rule of level n asks only for findings made by rules of lower levels. This alone makes the order of
+ * rules within a book meaningless.
+ */
+public final class FindingOrder {
+	private final Map<String, List<Rule>> makers = new LinkedHashMap<>();
+	private final Map<Rule, Integer> levels = new LinkedHashMap<>();
+	private final List<Problem> problems = new ArrayList<>();
+
+	private FindingOrder(Collection<Rule> rules) {
+		for (Rule rule : rules) {
+			made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).add(rule));
+		}
+		rules.forEach(this::checkKnown);
+		Map<Rule, Integer> done = new HashMap<>();
+		rules.forEach(rule -> levels.put(rule, level(rule, done, new LinkedHashSet<>())));
+	}
+
+	/** @return the order of {@code rules}, with problems for findings nobody makes and for circles */
+	public static FindingOrder of(Collection<Rule> rules) {
+		return new FindingOrder(rules);
+	}
+
+	/** @return findings nobody makes, and rules that go round in a circle */
+	public List<Problem> problems() {
+		return List.copyOf(problems);
+	}
+
+	/** @return the level of {@code rule}, from 0 */
+	public int level(Rule rule) {
+		return levels.get(rule);
+	}
+
+	/** @return the rules that make {@code finding} */
+	public List<Rule> makers(String finding) {
+		return makers.getOrDefault(finding, List.of());
+	}
+
+	/** @return the findings {@code rule} makes */
+	public static Set<String> made(Rule rule) {
+		Set<String> made = new LinkedHashSet<>();
+		rule.then().forEach(a -> {
+			if (a instanceof Action.Find find) {
+				made.add(find.finding());
+			}
+		});
+		return made;
+	}
+
+	private static List<Condition.Found> asked(List<Condition> conditions) {
+		List<Condition.Found> asked = new ArrayList<>();
+		conditions.forEach(c -> collect(c, asked));
+		return asked;
+	}
+
+	private static void collect(Condition condition, List<Condition.Found> into) {
+		if (condition instanceof Condition.Found found) {
+			into.add(found);
+		}
+		condition.inner().forEach(c -> collect(c, into));
+	}
+
+	private void checkKnown(Rule rule) {
+		for (Condition.Found found : asked(rule.when())) {
+			if (!makers.containsKey(found.finding())) {
+				problems.add(Problem.error(found.at(), "No rule finds " + found.finding() + ", so this can never hold.",
+						Nearest.to(found.finding(), new TreeSet<>(makers.keySet())).map(n -> "Did you mean " + n + "?")
+								.orElse("Add a rule that says find( " + found.finding() + " );.")));
+			}
+		}
+	}
+
+	private int level(Rule rule, Map<Rule, Integer> done, Set<Rule> open) {
+		Integer known = done.get(rule);
+		if (known != null) {
+			return known;
+		}
+		if (!open.add(rule)) {
+			problems.add(Problem.error(rule.at(), "The rule \"" + rule.name() + "\" depends on its own finding: "
+					+ open.stream().map(r -> "\"" + r.name() + "\"").reduce((a, b) -> a + ", " + b).orElse("") + ".",
+					"Let one of these rules test job fields instead of the finding."));
+			return 0;
+		}
+		int level = 0;
+		for (Condition.Found found : asked(rule.when())) {
+			for (Rule maker : makers(found.finding())) {
+				level = Math.max(level, 1 + level(maker, done, open));
+			}
+		}
+		open.remove(rule);
+		done.put(rule, level);
+		return level;
+	}
+}

@@ -1,0 +1,163 @@
+package org.setwright.engine.language;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.setwright.book.Problem;
+import org.setwright.engine.language.TokenReader.Lost;
+import org.setwright.trade.catalogue.Authority;
+import org.setwright.trade.catalogue.Catalogue;
+
+/**
+ * Reads a file of rules: the checked subset of DRL. Only what the catalogue knows gets through, so a book from somebody
+ * else cannot run code. A fault in one rule does not hide the others.
+ */
+public final class RuleParser {
+	/** What a file of rules holds. @param rules those without faults @param problems all faults */
+	public record Parsed(List<Rule> rules, List<Problem> problems) {
+		public Parsed {
+			rules = List.copyOf(rules);
+			problems = List.copyOf(problems);
+		}
+	}
+
+	private static final List<String> NOTES = List.of("authority", "because", "source");
+
+	private final Catalogue catalogue;
+	private final TokenReader in;
+	private final List<Problem> problems = new ArrayList<>();
+
+	private RuleParser(String file, String text, Catalogue catalogue) {
+		this.catalogue = catalogue;
+		in = new TokenReader(file, text, problems);
+	}
+
+	/** @param file the path below the book folder, for positions @param text the whole file */
+	public static Parsed parse(String file, String text, Catalogue catalogue) {
+		RuleParser parser = new RuleParser(file, text, catalogue);
+		List<Rule> rules = parser.rules();
+		return new Parsed(rules, parser.problems);
+	}
+
+	/**
+	 * Reads conditions alone, as they stand in a setting's "required when".
+	 *
+	 * @throws IllegalArgumentException naming the problem, when they are faulty
+	 */
+	public static List<Condition> conditions(String text, Catalogue catalogue) {
+		RuleParser parser = new RuleParser("", text + "\nthen", catalogue);
+		try {
+			List<Condition> conditions = new ConditionParser(parser.in, catalogue).until("then", new Scope(null));
+			if (parser.problems.isEmpty()) {
+				return conditions;
+			}
+		} catch (Lost recorded) {
+			// reported below
+		}
+		throw new IllegalArgumentException(text + ": " + parser.problems);
+	}
+
+	private List<Rule> rules() {
+		List<Rule> rules = new ArrayList<>();
+		while (!in.sees(Token.Kind.END)) {
+			int faultsBefore = in.faults();
+			Token first = in.peek();
+			try {
+				if (!in.atRule()) {
+					Token word = in.peek();
+					in.lose(word, "Here should begin a rule, not " + word.shown() + ".", Vocabulary.remedyFor(word.text())
+							.orElse("Write rule \"name\" ... when ... then ... end."));
+				}
+				Rule rule = rule();
+				if (in.faults() == faultsBefore) {
+					rules.add(rule);
+				}
+			} catch (Lost recorded) {
+				if (in.peek() == first) {
+					in.next();
+				}
+				in.skipToRule();
+			}
+		}
+		return rules;
+	}
+
+	private Rule rule() throws Lost {
+		Token first = in.next();
+		Token name = in.expect(Token.Kind.QUOTED, "the rule's name in quotes", "Write rule \"what it decides\".");
+		if (name.text().isBlank() || name.text().length() > 120) {
+			in.fault(name, "A rule needs a name people can tell it by, of at most 120 characters.", "Name what it decides.");
+		}
+		Map<String, Token> notes = notes();
+		in.expect("when", "After the name come @authority, @because and @source, then when.");
+		Scope scope = new Scope(null);
+		List<Condition> when = new ConditionParser(in, catalogue).until("then", scope);
+		in.next();
+		List<Action> then = new ActionParser(in, catalogue).untilEnd(scope);
+		Token end = in.next();
+		if (then.isEmpty()) {
+			in.fault(end, "The rule \"" + name.text() + "\" says nothing.", "Add propose( SETTING, value ); before end.");
+		}
+		return new Rule(name.text(), authority(name, notes), note("because", name, notes), note("source", name, notes), when,
+				then, in.position(first), in.textSince(first));
+	}
+
+	/** Reads the annotations: the word and the text between its brackets, as a token holding that text. */
+	private Map<String, Token> notes() throws Lost {
+		Map<String, Token> notes = new HashMap<>();
+		while (in.take("@")) {
+			Token word = in.expect(Token.Kind.WORD, "authority, because or source", "Write @because( \"why\" ).");
+			Token open = in.expect("(", "Write @" + word.text() + "( ... ).");
+			Token value = in.sees(Token.Kind.QUOTED) ? in.next() : null;
+			while (value == null && !in.sees(")") && !in.sees(Token.Kind.END)) {
+				Token part = in.next();
+				if (part.kind() == Token.Kind.QUOTED) {
+					in.lose(part, "Words with an apostrophe or quotation mark stand in quotes.",
+							"Write @" + word.text() + "( \"...\" ).");
+				}
+			}
+			Token close = in.expect(")", "Close the bracket of @" + word.text() + ".");
+			String text = value != null ? value.text() : in.textBetween(open, close).strip();
+			if (!NOTES.contains(word.text())) {
+				in.unknownWord(word, "There is no annotation @" + word.text() + ".", NOTES);
+			} else if (notes.put(word.text(), new Token(Token.Kind.QUOTED, text, open.end(), close.start(), open.line(),
+					open.column() + 1)) != null) {
+				in.fault(word, "@" + word.text() + " stands here twice.", "Keep one of them.");
+			}
+		}
+		return notes;
+	}
+
+	private Authority authority(Token name, Map<String, Token> notes) {
+		Token written = notes.get("authority");
+		if (written == null) {
+			missing("authority", name);
+			return Authority.FACTORY_DEFAULT;
+		}
+		Optional<Authority> authority = Authority.named(written.text());
+		if (authority.isEmpty()) {
+			in.unknownWord(written, "\"" + written.text() + "\" is not an authority.",
+					java.util.Arrays.stream(Authority.values()).map(Authority::label).toList());
+		}
+		return authority.orElse(Authority.FACTORY_DEFAULT);
+	}
+
+	private String note(String word, Token name, Map<String, Token> notes) {
+		Token written = notes.get(word);
+		if (written == null || written.text().isBlank()) {
+			missing(word, name);
+			return "";
+		}
+		return written.text();
+	}
+
+	private void missing(String word, Token name) {
+		in.fault(name, "The rule \"" + name.text() + "\" has no @" + word + ".", switch (word) {
+			case "authority" -> "Add @authority( shop practice ), or whichever applies.";
+			case "because" -> "Add @because( \"why the van should believe it\" ).";
+			default -> "Add @source( \"document, edition, place\" ) or @source( common practice ).";
+		});
+	}
+}
