@@ -1,23 +1,60 @@
 package org.setwright.engine;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.setwright.book.Book;
+import org.setwright.book.Problem;
+import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
+import org.setwright.engine.language.RuleParser;
+import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.outcome.Outcome;
+import org.setwright.engine.running.Program;
+import org.setwright.engine.tables.TableRules;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Job;
+import org.setwright.trade.catalogue.Setting;
 
 /** A rule book compiled and ready to run. Immutable; one edition may run many jobs at once from many threads. */
 public final class Edition {
+	private final Catalogue catalogue;
 	private final List<Rule> rules;
+	private final FindingOrder order;
+	private final Map<Setting, List<Condition>> requirements;
+	private final Program program;
 
-	private Edition(List<Rule> rules) {
+	private Edition(Catalogue catalogue, List<Rule> rules, FindingOrder order) {
+		this.catalogue = catalogue;
 		this.rules = List.copyOf(rules);
+		this.order = order;
+		requirements = requirements(catalogue);
+		program = Program.compile(this.rules, order, catalogue);
 	}
 
 	/** Checks and compiles {@code book} against {@code catalogue}. Never throws for what a book contains. */
 	public static Compilation compile(Book book, Catalogue catalogue) {
-		throw new UnsupportedOperationException();
+		List<Problem> problems = new ArrayList<>(book.problems());
+		List<Rule> rules = new ArrayList<>();
+		for (Book.RuleFile file : book.ruleFiles()) {
+			RuleParser.Parsed parsed = RuleParser.parse(file.path(), file.text(), catalogue);
+			rules.addAll(parsed.rules());
+			problems.addAll(parsed.problems());
+		}
+		book.tables().forEach(table -> rules.addAll(TableRules.of(table, catalogue, problems)));
+		problems.addAll(sameNames(rules));
+		FindingOrder order = FindingOrder.of(rules);
+		if (problems.stream().noneMatch(Edition::isError)) {
+			problems.addAll(order.problems());
+		}
+		problems.sort(java.util.Comparator.comparing(Problem::at));
+		return new Compilation(problems.stream().anyMatch(Edition::isError) ? Optional.empty()
+				: Optional.of(new Edition(catalogue, rules, order)), problems);
 	}
 
 	/** @return the rules, table rows included, by position */
@@ -25,8 +62,47 @@ public final class Edition {
 		return rules;
 	}
 
-	/** Runs one job. */
+	/** @return the rule called {@code name}, or empty */
+	public Optional<Rule> rule(String name) {
+		return rules.stream().filter(r -> r.name().equals(name)).findFirst();
+	}
+
+	/**
+	 * Runs one job.
+	 *
+	 * @param job the facts as stated; calculated facts are added here
+	 * @throws Disagreement when the rule engine and the evaluator differ
+	 */
 	public Outcome run(Job job) {
-		throw new UnsupportedOperationException();
+		JobFacts facts = new JobFacts(catalogue.withCalculations(job), catalogue);
+		return new Run(rules, order, requirements, facts).outcome(program.fired(facts));
+	}
+
+	private static boolean isError(Problem problem) {
+		return problem.severity() == Problem.Severity.ERROR;
+	}
+
+	private static List<Problem> sameNames(List<Rule> rules) {
+		List<Problem> problems = new ArrayList<>();
+		Map<String, Rule> seen = new HashMap<>();
+		for (Rule rule : rules) {
+			Rule first = seen.putIfAbsent(rule.name(), rule);
+			if (first != null) {
+				problems.add(Problem.error(rule.at(), "There is already a rule called \"" + rule.name() + "\" at " + first.at() + ".",
+						"Give one of them another name."));
+			}
+		}
+		return problems;
+	}
+
+	private static Map<Setting, List<Condition>> requirements(Catalogue catalogue) {
+		Map<Setting, List<Condition>> requirements = new LinkedHashMap<>();
+		for (Setting setting : catalogue.settings()) {
+			boolean unconditional = setting.requiredWhen().equals(Setting.ALWAYS)
+					|| setting.requiredWhen().equals(Setting.OPTIONAL);
+			requirements.put(setting,
+					unconditional ? List.of() : RuleParser.conditions(setting.requiredWhen(), catalogue));
+		}
+		return Collections.unmodifiableMap(requirements);
 	}
 }

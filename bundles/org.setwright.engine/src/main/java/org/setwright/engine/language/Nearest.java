@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** Finds the word somebody most likely meant. */
-final class Nearest {
+public final class Nearest {
 	private Nearest() {
 	}
 
 	/** @return the candidate closest to {@code word}, when it is close enough to be a slip of the pen */
-	static Optional<String> to(String word, Collection<String> candidates) {
+	public static Optional<String> to(String word, Collection<String> candidates) {
 		int furthest = Math.max(2, word.length() / 3);
 		return candidates.stream().min(Comparator.comparingInt(c -> distance(word, c)))
 				.filter(c -> distance(word, c) <= furthest);

@@ -1,0 +1,178 @@
+package org.setwright.engine;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.setwright.engine.explaining.Reasoning;
+import org.setwright.engine.language.Action;
+import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.FindingOrder;
+import org.setwright.engine.language.Operand;
+import org.setwright.engine.language.Rule;
+import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.Trial;
+import org.setwright.engine.logic.Truth;
+import org.setwright.engine.logic.Verdict;
+import org.setwright.engine.outcome.Finding;
+import org.setwright.engine.outcome.Firing;
+import org.setwright.engine.outcome.HeldOpen;
+import org.setwright.engine.outcome.Outcome;
+import org.setwright.engine.outcome.Proposal;
+import org.setwright.engine.outcome.SettingOutcome;
+import org.setwright.engine.outcome.SettingOutcome.Need;
+import org.setwright.engine.settling.Settlement;
+import org.setwright.trade.catalogue.JobField;
+import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.Value;
+
+/** One run of one job, step by step: try, compare with the rule engine, explain, settle. */
+final class Run {
+	private final List<Rule> rules;
+	private final FindingOrder order;
+	private final Map<Setting, List<Condition>> requirements;
+	private final JobFacts job;
+	private final Verdict[] verdicts;
+	private final Map<String, List<Firing>> makers = new HashMap<>();
+
+	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job) {
+		this.rules = rules;
+		this.order = order;
+		this.requirements = requirements;
+		this.job = job;
+		verdicts = new Verdict[rules.size()];
+	}
+
+	/** @param fired the rules that fired in the rule engine, by number */
+	Outcome outcome(BitSet fired) {
+		tryAll();
+		compare(fired);
+		List<Firing> firings = firings();
+		List<HeldOpen> heldOpen = heldOpen();
+		Map<Setting, List<Proposal>> proposals = proposals(firings);
+		Map<Setting, Set<JobField>> perhaps = new HashMap<>();
+		List<SettingOutcome> settings = new ArrayList<>();
+		requirements.forEach((setting, conditions) -> {
+			Verdict needed = Trial.of(conditions, job);
+			List<Proposal> made = proposals.getOrDefault(setting, List.of());
+			Need need = isOptional(setting) ? Need.NOT_NEEDED : need(needed.truth());
+			if (need != Need.NOT_NEEDED || !made.isEmpty()) {
+				perhaps.put(setting, lookUps(needed.unknowns()));
+				settings.add(Settlement.settle(setting, need, made,
+						heldOpen.stream().filter(h -> Settlement.concerns(h.rule(), setting)).toList()));
+			}
+		});
+		List<Finding> findings = makers.entrySet().stream().map(e -> new Finding(e.getKey(), e.getValue()))
+				.sorted(Comparator.comparing(Finding::name)).toList();
+		return new Outcome(job.job(), settings, firings, heldOpen, findings, Settlement.cautions(firings),
+				Settlement.toFindOut(settings, perhaps, heldOpen));
+	}
+
+	private static boolean isOptional(Setting setting) {
+		return setting.requiredWhen().equals(Setting.OPTIONAL);
+	}
+
+	private static Need need(Truth truth) {
+		return switch (truth) {
+			case TRUE -> Need.NEEDED;
+			case FALSE -> Need.NOT_NEEDED;
+			case UNKNOWN -> Need.UNKNOWN;
+		};
+	}
+
+	private void tryAll() {
+		Map<Integer, List<Integer>> byLevel = new java.util.TreeMap<>();
+		Map<Rule, Integer> numbers = new java.util.IdentityHashMap<>();
+		for (int i = 0; i < rules.size(); i++) {
+			numbers.put(rules.get(i), i);
+			byLevel.computeIfAbsent(order.level(rules.get(i)), x -> new ArrayList<>()).add(i);
+		}
+		for (List<Integer> level : byLevel.values()) {
+			for (int i : level) {
+				verdicts[i] = Trial.of(rules.get(i), job, name -> finding(name, numbers));
+			}
+		}
+	}
+
+	private Verdict finding(String name, Map<Rule, Integer> numbers) {
+		Truth truth = Truth.FALSE;
+		Set<JobField> unknowns = new LinkedHashSet<>();
+		for (Rule maker : order.makers(name)) {
+			Verdict made = verdicts[numbers.get(maker)];
+			truth = truth.or(made.truth());
+			unknowns.addAll(made.unknowns());
+		}
+		return new Verdict(truth, List.of(), truth == Truth.UNKNOWN ? unknowns : Set.of());
+	}
+
+	private void compare(BitSet fired) {
+		for (int i = 0; i < verdicts.length; i++) {
+			if (fired.get(i) != (verdicts[i].truth() == Truth.TRUE)) {
+				throw new Disagreement(rules.get(i).name());
+			}
+		}
+	}
+
+	private List<Firing> firings() {
+		Reasoning reasoning = new Reasoning(job, name -> makers.getOrDefault(name, List.of()));
+		Map<Integer, List<Firing>> byRule = new java.util.TreeMap<>();
+		java.util.stream.IntStream.range(0, verdicts.length).boxed().filter(i -> verdicts[i].truth() == Truth.TRUE)
+				.sorted(Comparator.comparingInt(i -> order.level(rules.get(i)))).forEach(i -> {
+					List<Firing> firings = verdicts[i].ways().stream().map(w -> reasoning.firing(rules.get(i), w)).toList();
+					byRule.put(i, firings);
+					FindingOrder.made(rules.get(i))
+							.forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).addAll(firings));
+				});
+		return byRule.values().stream().flatMap(List::stream).toList();
+	}
+
+	private List<HeldOpen> heldOpen() {
+		List<HeldOpen> heldOpen = new ArrayList<>();
+		for (int i = 0; i < verdicts.length; i++) {
+			if (verdicts[i].truth() == Truth.UNKNOWN) {
+				heldOpen.add(new HeldOpen(rules.get(i), lookUps(verdicts[i].unknowns())));
+			}
+		}
+		return heldOpen;
+	}
+
+	private Set<JobField> lookUps(Set<JobField> unknowns) {
+		Set<JobField> all = new LinkedHashSet<>();
+		unknowns.forEach(u -> all.addAll(job.toLookUp(u)));
+		return all;
+	}
+
+	/** A rule whose conditions hold in several ways proposes each different value once. */
+	private Map<Setting, List<Proposal>> proposals(List<Firing> firings) {
+		Map<Setting, List<Proposal>> proposals = new LinkedHashMap<>();
+		int at = 0;
+		for (int i = 0; i < verdicts.length; i++) {
+			for (Verdict.Way way : verdicts[i].ways()) {
+				Firing firing = firings.get(at++);
+				for (Action action : rules.get(i).then()) {
+					if (action instanceof Action.Propose propose) {
+						add(new Proposal(propose.setting(), value(propose.value(), way), firing), proposals);
+					}
+				}
+			}
+		}
+		return proposals;
+	}
+
+	private static void add(Proposal proposal, Map<Setting, List<Proposal>> proposals) {
+		List<Proposal> made = proposals.computeIfAbsent(proposal.setting(), x -> new ArrayList<>());
+		if (made.stream().noneMatch(p -> p.rule() == proposal.rule() && p.value().same(proposal.value()))) {
+			made.add(proposal);
+		}
+	}
+
+	private Value value(Operand operand, Verdict.Way way) {
+		return operand instanceof Operand.Literal literal ? literal.value()
+				: job.answer(way.values().get(operand)).value().orElseThrow();
+	}
+}

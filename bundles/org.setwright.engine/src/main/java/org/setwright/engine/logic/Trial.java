@@ -1,0 +1,149 @@
+package org.setwright.engine.logic;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.setwright.engine.language.Action;
+import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.Operand;
+import org.setwright.engine.language.Rule;
+import org.setwright.trade.catalogue.JobField;
+
+/**
+ * Tries every way in which conditions could hold for one job, in three-valued logic, straight from the conditions as
+ * written. It shares no code with the rule engine that decides, so that each is checked against the other on every run.
+ */
+public final class Trial {
+	private final JobFacts job;
+	private final Function<String, Verdict> findings;
+	private final List<Operand.Bound> used;
+	private final Bindings bindings = new Bindings();
+	private final Deque<Verdict.Choice> chosen = new ArrayDeque<>();
+	private final List<Verdict.Way> ways = new ArrayList<>();
+	private final Set<JobField> heldBy = new LinkedHashSet<>();
+	private Truth best = Truth.FALSE;
+
+	private Trial(JobFacts job, Function<String, Verdict> findings, List<Operand.Bound> used) {
+		this.job = job;
+		this.findings = findings;
+		this.used = used;
+	}
+
+	/**
+	 * Tries the conditions of {@code rule}. A value it would propose from an unknown answer holds it open too.
+	 *
+	 * @param findings what is known of a finding, by its name
+	 */
+	public static Verdict of(Rule rule, JobFacts job, Function<String, Verdict> findings) {
+		List<Operand.Bound> used = new ArrayList<>();
+		for (Action action : rule.then()) {
+			if (action instanceof Action.Propose propose && propose.value() instanceof Operand.Bound bound) {
+				used.add(bound);
+			}
+		}
+		return new Trial(job, findings, used).verdict(rule.when());
+	}
+
+	/** Tries conditions that ask for no finding. */
+	public static Verdict of(List<Condition> conditions, JobFacts job) {
+		return new Trial(job, name -> Verdict.FALSE, List.of()).verdict(conditions);
+	}
+
+	private Verdict verdict(List<Condition> conditions) {
+		walk(conditions, 0, Truth.TRUE, List.of(), this::reached);
+		return new Verdict(best, ways, best == Truth.UNKNOWN ? heldBy : Set.of());
+	}
+
+	/** What to do when all conditions of a list have been walked. */
+	private interface End {
+		void reached(Truth truth, List<Set<JobField>> unknowns);
+	}
+
+	private void reached(Truth truth, List<Set<JobField>> unknowns) {
+		Map<Operand.Bound, JobField> values = new HashMap<>();
+		Set<JobField> missing = new LinkedHashSet<>();
+		for (Operand.Bound bound : used) {
+			values.put(bound, bindings.place(bound));
+			if (bindings.plain(bound) == null) {
+				missing.add(bindings.place(bound));
+			}
+		}
+		Truth all = missing.isEmpty() ? truth : Truth.UNKNOWN;
+		best = best.or(all);
+		if (all == Truth.TRUE) {
+			ways.add(new Verdict.Way(List.copyOf(chosen), values));
+		} else {
+			unknowns.forEach(heldBy::addAll);
+			heldBy.addAll(missing);
+		}
+	}
+
+	private void walk(List<Condition> conditions, int next, Truth sofar, List<Set<JobField>> unknowns, End end) {
+		if (next == conditions.size()) {
+			end.reached(sofar, unknowns);
+			return;
+		}
+		End rest = (truth, more) -> walk(conditions, next + 1, truth, more, end);
+		Condition condition = conditions.get(next);
+		if (condition instanceof Condition.Pattern pattern) {
+			pattern(pattern, sofar, unknowns, rest);
+		} else if (condition instanceof Condition.All all) {
+			walk(all.inner(), 0, sofar, unknowns, rest);
+		} else if (condition instanceof Condition.Either either) {
+			either.inner().forEach(branch -> walk(List.of(branch), 0, sofar, unknowns, rest));
+		} else if (condition instanceof Condition.Found found) {
+			Verdict made = findings.apply(found.finding());
+			go(sofar.and(made.truth()), unknowns, made.unknowns(), rest);
+		} else {
+			Set<JobField> inside = new LinkedHashSet<>();
+			Truth truth = apart(condition.inner(), inside);
+			go(sofar.and(condition instanceof Condition.Not ? truth.not() : truth), unknowns, inside, rest);
+		}
+	}
+
+	private void pattern(Condition.Pattern pattern, Truth sofar, List<Set<JobField>> unknowns, End rest) {
+		for (JobFacts.Item item : job.items(pattern.kind())) {
+			Set<JobField> own = new LinkedHashSet<>();
+			pattern.binding().ifPresent(name -> bindings.fact(name, item));
+			Truth truth = Tests.decide(pattern.test(), item, bindings, own);
+			if (item.phantom()) {
+				truth = truth.and(Truth.UNKNOWN);
+				own.add(JobField.presence(pattern.kind()));
+			}
+			chosen.addLast(new Verdict.Choice(pattern, item));
+			go(sofar.and(truth), unknowns, truth == Truth.UNKNOWN ? own : Set.of(), rest);
+			chosen.removeLast();
+		}
+	}
+
+	private static void go(Truth truth, List<Set<JobField>> unknowns, Set<JobField> more, End rest) {
+		if (truth == Truth.FALSE) {
+			return;
+		}
+		List<Set<JobField>> all = unknowns;
+		if (!more.isEmpty()) {
+			all = new ArrayList<>(unknowns);
+			all.add(more);
+		}
+		rest.reached(truth, all);
+	}
+
+	/** Tries conditions whose names are not seen outside. @param unknowns gets what keeps them open */
+	private Truth apart(List<Condition> conditions, Set<JobField> unknowns) {
+		Truth[] found = { Truth.FALSE };
+		walk(conditions, 0, Truth.TRUE, List.of(), (truth, open) -> {
+			found[0] = found[0].or(truth);
+			open.forEach(unknowns::addAll);
+		});
+		if (found[0] != Truth.UNKNOWN) {
+			unknowns.clear();
+		}
+		return found[0];
+	}
+}

@@ -1,0 +1,151 @@
+package org.setwright.engine.running;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.setwright.engine.language.Action;
+import org.setwright.engine.language.Comparison;
+import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.Operand;
+import org.setwright.engine.language.Rule;
+import org.setwright.engine.language.Test;
+import org.setwright.trade.catalogue.Field;
+
+/** Writes the conditions of one rule for {@link DrlWriter}, each in certain or possible form. */
+final class ConditionWriter {
+	/** The fields used as {@code $fact.field}, by the fact's name. */
+	private final Map<String, Set<Field>> usedOfFact = new HashMap<>();
+	/** Those of them that an action proposes, so that they have to be known. */
+	private final Map<String, Set<Field>> proposed = new HashMap<>();
+
+	ConditionWriter(Rule rule) {
+		rule.when().forEach(this::collect);
+		for (Action action : rule.then()) {
+			if (action instanceof Action.Propose propose && propose.value() instanceof Operand.Bound bound && bound.ofFact()) {
+				note(usedOfFact, bound);
+				note(proposed, bound);
+			}
+		}
+	}
+
+	/** @return {@code condition} such that it holds when it certainly does, or else when it possibly does */
+	String write(Condition condition, boolean certain) {
+		if (condition instanceof Condition.Pattern pattern) {
+			return pattern(pattern, certain);
+		} else if (condition instanceof Condition.Found found) {
+			return "Found( name == " + DrlWriter.quoted(found.finding()) + (certain ? ", certain == true )" : " )");
+		} else if (condition instanceof Condition.Not not) {
+			return "not ( " + write(not.negated(), !certain) + " )";
+		} else if (condition instanceof Condition.Exists exists) {
+			return "exists ( " + write(exists.sought(), certain) + " )";
+		}
+		String joint = condition instanceof Condition.Either ? " or " : " and ";
+		return condition.inner().stream().map(c -> write(c, certain)).collect(Collectors.joining(joint, "( ", " )"));
+	}
+
+	private String pattern(Condition.Pattern pattern, boolean certain) {
+		Set<String> parts = new LinkedHashSet<>();
+		if (certain) {
+			parts.add("phantom == false");
+		}
+		pattern.binding().ifPresent(name -> {
+			usedOfFact.getOrDefault(name, Set.of()).forEach(f -> parts.add(ofFact(name, f) + " : " + DrlWriter.field(f)));
+			if (certain) {
+				proposed.getOrDefault(name, Set.of()).forEach(f -> parts.add(DrlWriter.field(f) + " != null"));
+			}
+		});
+		binds(pattern.test(), parts);
+		List<Test> tests = pattern.test() instanceof Test.AllOf all ? all.tests() : List.of(pattern.test());
+		tests.forEach(t -> {
+			String written = test(t, certain);
+			if (!written.isEmpty()) {
+				parts.add(written);
+			}
+		});
+		return DrlWriter.type(pattern.kind()) + "( " + String.join(", ", parts) + " )";
+	}
+
+	private static void binds(Test test, Set<String> parts) {
+		if (test instanceof Test.Bind bind) {
+			parts.add(answer(bind.variable()) + " : " + DrlWriter.field(bind.field()));
+		} else if (test instanceof Test.AllOf all) {
+			all.tests().forEach(t -> binds(t, parts));
+		}
+	}
+
+	/** @return the test, or "" when it always holds */
+	private String test(Test test, boolean certain) {
+		if (test instanceof Test.AllOf all) {
+			return joined(all.tests(), " && ", certain);
+		} else if (test instanceof Test.AnyOf any) {
+			return joined(any.tests(), " || ", certain);
+		}
+		String field = DrlWriter.field(((Test.OfField) test).field());
+		if (test instanceof Test.IsUnknown isUnknown) {
+			return isUnknown.unknown() ? field + " == null" : certain ? field + " != null" : "( " + field + " != null || phantom == true )";
+		} else if (test instanceof Test.Bind) {
+			return certain ? field + " != null" : "";
+		} else if (test instanceof Test.Compare compare) {
+			return compare(field, compare, certain);
+		} else if (test instanceof Test.Among among) {
+			String values = among.values().stream().map(v -> DrlWriter.literal(v.plain())).collect(Collectors.joining(", "));
+			return guarded(field, field + (among.among() ? " in ( " : " not in ( ") + values + " )", certain);
+		}
+		Test.Matches matches = (Test.Matches) test;
+		return guarded(field, field + " matches " + DrlWriter.quoted(matches.expression().pattern()), certain);
+	}
+
+	private String joined(List<Test> tests, String joint, boolean certain) {
+		List<String> written = tests.stream().map(t -> test(t, certain)).filter(t -> !t.isEmpty()).toList();
+		return written.isEmpty() ? "" : "( " + String.join(joint, written) + " )";
+	}
+
+	private String compare(String field, Test.Compare compare, boolean certain) {
+		if (compare.right() instanceof Operand.Literal literal) {
+			String value = DrlWriter.literal(literal.value().plain());
+			String written = field + " " + compare.comparison().sign() + " " + value;
+			return certain && compare.comparison() == Comparison.EQUAL ? written : guarded(field, written, certain);
+		}
+		Operand.Bound bound = (Operand.Bound) compare.right();
+		String right = bound.ofFact() ? ofFact(bound.variable(), bound.field()) : answer(bound.variable());
+		String written = field + " " + compare.comparison().sign() + " " + right;
+		return certain ? "( " + field + " != null && " + right + " != null && " + written + " )"
+				: "( " + field + " == null || " + right + " == null || " + written + " )";
+	}
+
+	private static String guarded(String field, String test, boolean certain) {
+		return certain ? "( " + field + " != null && " + test + " )" : "( " + field + " == null || " + test + " )";
+	}
+
+	private void collect(Condition condition) {
+		if (condition instanceof Condition.Pattern pattern) {
+			collect(pattern.test());
+		}
+		condition.inner().forEach(this::collect);
+	}
+
+	private void collect(Test test) {
+		if (test instanceof Test.Compare compare && compare.right() instanceof Operand.Bound bound && bound.ofFact()) {
+			note(usedOfFact, bound);
+		} else if (test instanceof Test.AllOf all) {
+			all.tests().forEach(this::collect);
+		} else if (test instanceof Test.AnyOf any) {
+			any.tests().forEach(this::collect);
+		}
+	}
+
+	private static void note(Map<String, Set<Field>> into, Operand.Bound bound) {
+		into.computeIfAbsent(bound.variable(), x -> new LinkedHashSet<>()).add(bound.field());
+	}
+
+	private static String answer(String variable) {
+		return "$a_" + variable.substring(1);
+	}
+
+	private static String ofFact(String variable, Field field) {
+		return "$f_" + variable.substring(1) + "_" + field.name();
+	}
+}

@@ -1,0 +1,100 @@
+package org.setwright.engine.running;
+
+import java.nio.charset.StandardCharsets;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.kie.api.KieBase;
+import org.kie.api.definition.type.FactType;
+import org.kie.api.io.ResourceType;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionsPool;
+import org.kie.internal.builder.KnowledgeBuilder;
+import org.kie.internal.builder.KnowledgeBuilderConfiguration;
+import org.kie.internal.builder.KnowledgeBuilderFactory;
+import org.kie.internal.io.ResourceFactory;
+import org.setwright.engine.language.FindingOrder;
+import org.setwright.engine.language.Rule;
+import org.setwright.engine.logic.JobFacts;
+import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.trade.catalogue.FactKind;
+
+/**
+ * Checked rules compiled for Drools: decides which rules fire on a job. The only class besides its helpers that touches
+ * Drools. Thread-safe.
+ */
+public final class Program {
+	private final List<Rule> rules;
+	private final KieSessionsPool sessions;
+	private final Map<FactKind, FactType> types = new HashMap<>();
+
+	private Program(List<Rule> rules, KieBase base, Catalogue catalogue) {
+		this.rules = rules;
+		sessions = base.newKieSessionsPool(Runtime.getRuntime().availableProcessors());
+		catalogue.kinds().forEach(k -> types.put(k, base.getFactType(DrlWriter.PACKAGE, DrlWriter.type(k))));
+	}
+
+	/**
+	 * Compiles checked rules.
+	 *
+	 * @throws IllegalStateException when Drools refuses them: a fault of this program, never of the book
+	 */
+	public static Program compile(List<Rule> rules, FindingOrder order, Catalogue catalogue) {
+		return inOwnLoader(() -> {
+			KnowledgeBuilderConfiguration configuration = KnowledgeBuilderFactory.newKnowledgeBuilderConfiguration(null,
+					Program.class.getClassLoader());
+			KnowledgeBuilder builder = KnowledgeBuilderFactory.newKnowledgeBuilder(configuration);
+			byte[] drl = DrlWriter.write(rules, order, catalogue).getBytes(StandardCharsets.UTF_8);
+			builder.add(ResourceFactory.newByteArrayResource(drl), ResourceType.DRL);
+			if (builder.hasErrors()) {
+				throw new IllegalStateException("the rule engine refuses checked rules: " + builder.getErrors());
+			}
+			return new Program(rules, builder.newKieBase(), catalogue);
+		});
+	}
+
+	/** @return the numbers of the rules whose conditions certainly hold on {@code job} */
+	public BitSet fired(JobFacts job) {
+		return inOwnLoader(() -> {
+			KieSession session = sessions.newKieSession();
+			try {
+				Desk desk = new Desk(rules, session);
+				session.setGlobal("desk", desk);
+				job.all().forEach(item -> session.insert(fact(item)));
+				session.fireAllRules();
+				return desk.fired();
+			} finally {
+				session.dispose();
+			}
+		});
+	}
+
+	private Object fact(JobFacts.Item item) {
+		FactType type = types.get(item.kind());
+		try {
+			Object fact = type.newInstance();
+			type.set(fact, "phantom", item.phantom());
+			for (int i = 0; i < item.answers().length; i++) {
+				if (item.answers()[i] != null) {
+					type.set(fact, DrlWriter.field(item.kind().fields().get(i)), item.answers()[i]);
+				}
+			}
+			return fact;
+		} catch (InstantiationException | IllegalAccessException impossible) {
+			throw new IllegalStateException("cannot make " + item.kind().name(), impossible);
+		}
+	}
+
+	/** Drools finds its own parts through the thread's context loader, which inside a workbench is another bundle's. */
+	private static <T> T inOwnLoader(java.util.function.Supplier<T> work) {
+		Thread thread = Thread.currentThread();
+		ClassLoader before = thread.getContextClassLoader();
+		thread.setContextClassLoader(Program.class.getClassLoader());
+		try {
+			return work.get();
+		} finally {
+			thread.setContextClassLoader(before);
+		}
+	}
+}
