@@ -17,7 +17,8 @@ import org.setwright.trade.catalogue.Value;
 
 /**
  * A job laid out for testing: for every kind of fact its items. A kind nobody has said anything about has one
- * <em>phantom</em> item, of which nothing is known, not even whether it is there.
+ * <em>phantom</em> item, of which nothing is known, not even whether it is there; a kind every job has, such as the
+ * building, is there all the same, with every answer unknown.
  */
 public final class JobFacts {
 	private final Catalogue catalogue;
@@ -97,7 +98,7 @@ public final class JobFacts {
 
 	private static List<Item> items(FactKind kind, Job.Entry entry) {
 		if (entry.presence() == Job.Presence.UNKNOWN) {
-			return List.of(new Item(kind, 0, new Object[kind.fields().size()], true));
+			return List.of(new Item(kind, 0, new Object[kind.fields().size()], !kind.always()));
 		}
 		List<Item> items = new ArrayList<>();
 		for (int i = 0; i < entry.facts().size(); i++) {
