@@ -1,0 +1,69 @@
+package org.setwright.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.setwright.command.answer.ExitCode;
+import org.setwright.command.answer.Refusal;
+import org.setwright.command.check.CheckCommand;
+import org.setwright.command.jobs.JobsCommand;
+import org.setwright.command.setup.SetupCommand;
+import org.setwright.command.terminal.Surroundings;
+import org.setwright.command.why.WhyCommand;
+import org.setwright.command.words.WordsCommand;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+
+/** Where the program starts. */
+public final class Main {
+	private Main() {
+	}
+
+	/** Runs the words given and ends the process with their exit code. */
+	public static void main(String[] words) {
+		System.exit(run(Surroundings.ofProcess(), words));
+	}
+
+	/**
+	 * Runs the words given.
+	 *
+	 * @param at where to look and print
+	 * @param words as typed
+	 * @return one of {@link ExitCode}
+	 */
+	public static int run(Surroundings at, String... words) {
+		Words top = new Words();
+		try {
+			return commandLine(top, at).execute(words);
+		} catch (VirtualMachineError | LinkageError beyondRepair) {
+			return new Failure(at, top.debug()).tell(beyondRepair);
+		}
+	}
+
+	private static CommandLine commandLine(Words top, Surroundings at) {
+		CommandLine commandLine = new CommandLine(top);
+		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new WhyCommand(at), new CheckCommand(at),
+				new WordsCommand(at));
+		all.forEach(commandLine::addSubcommand);
+		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
+		return commandLine.setCommandName(at.name()).setOut(new java.io.PrintWriter(at.out(), true))
+				.setErr(new java.io.PrintWriter(at.err(), true)).setUsageHelpWidth(at.columns())
+				.setColorScheme(CommandLine.Help.defaultColorScheme(at.colour() ? Ansi.ON : Ansi.OFF))
+				.setCaseInsensitiveEnumValuesAllowed(true).setParameterExceptionHandler((e, given) -> wrongUsage(at, e))
+				.setExecutionExceptionHandler((e, line, parsed) -> failed(at, top, e));
+	}
+
+	private static int wrongUsage(Surroundings at, ParameterException e) {
+		at.err().println(at.name() + ": " + e.getMessage());
+		at.err().println("Type \"" + at.name() + " --help\" for the words, or a word and --help for what goes with it.");
+		return ExitCode.WRONG_USAGE;
+	}
+
+	private static int failed(Surroundings at, Words top, Exception e) {
+		if (e instanceof Refusal refusal) {
+			at.err().println(at.name() + ": " + refusal.getMessage());
+			return refusal.exitCode();
+		}
+		return new Failure(at, top.debug()).tell(e);
+	}
+}

@@ -1,0 +1,70 @@
+package org.setwright.command.answer;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.setwright.command.terminal.Page;
+import org.setwright.command.terminal.Surroundings;
+import picocli.CommandLine.Option;
+
+/** Prints a report in the form the user asked for; a mixin of every word. */
+public final class Delivery {
+	private final Surroundings surroundings;
+
+	@Option(names = "--as", paramLabel = "FORM", defaultValue = "text",
+			description = "Print as ${COMPLETION-CANDIDATES} (else text); OUTPUT.md describes the last two.")
+	private Form form;
+
+	/** @param surroundings where to print */
+	public Delivery(Surroundings surroundings) {
+		this.surroundings = surroundings;
+	}
+
+	/** Prints {@code report}. @return its exit code */
+	public int deliver(Report report) {
+		surroundings.out().print(switch (form) {
+			case TEXT -> text(report);
+			case JSON -> json(report);
+			case CSV -> csv(report);
+		});
+		surroundings.out().flush();
+		if (surroundings.out().checkError()) {
+			throw Refusal.couldNotRun("The answer could not be written out; is the disk full, or was the reader closed?");
+		}
+		return report.exitCode();
+	}
+
+	private String text(Report report) {
+		Page page = new Page(surroundings);
+		report.text(page);
+		return page.toString();
+	}
+
+	private static String json(Report report) {
+		StringWriter written = new StringWriter();
+		try (JsonGenerator json = new JsonFactory().createGenerator(written).useDefaultPrettyPrinter()) {
+			json.writeStartObject();
+			json.writeStringField("setwright", report.word());
+			json.writeNumberField("shape", Report.SHAPE);
+			report.json(json);
+			json.writeEndObject();
+		} catch (IOException impossible) {
+			throw new UncheckedIOException(impossible);
+		}
+		return written.append('\n').toString();
+	}
+
+	private static String csv(Report report) {
+		StringWriter written = new StringWriter();
+		try (CSVPrinter printer = new CSVPrinter(written, CSVFormat.RFC4180)) {
+			printer.printRecords(report.csv());
+		} catch (IOException impossible) {
+			throw new UncheckedIOException(impossible);
+		}
+		return written.toString();
+	}
+}

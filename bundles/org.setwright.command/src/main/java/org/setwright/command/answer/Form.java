@@ -1,0 +1,13 @@
+package org.setwright.command.answer;
+
+import java.util.Locale;
+
+/** The form an answer is printed in. */
+enum Form {
+	TEXT, JSON, CSV;
+
+	@Override
+	public String toString() {
+		return name().toLowerCase(Locale.ROOT);
+	}
+}

@@ -1,0 +1,50 @@
+package org.setwright.command.opening;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.setwright.book.Book;
+import org.setwright.book.BookReader;
+import org.setwright.command.answer.Refusal;
+import org.setwright.command.terminal.Surroundings;
+import org.setwright.trade.Trade;
+import picocli.CommandLine.Option;
+
+/** Which rule book is meant; a mixin of every word that needs one. */
+public final class BookOption {
+	private static final String MARK = "book.yaml";
+	private final Surroundings surroundings;
+
+	@Option(names = "--book", paramLabel = "DIR",
+			description = "The folder of the rule book; else the current folder if it holds book.yaml, else the starter book.")
+	private Path stated;
+
+	/** @param surroundings where to look */
+	public BookOption(Surroundings surroundings) {
+		this.surroundings = surroundings;
+	}
+
+	/** @return the book as read */
+	public Book read() {
+		return BookReader.read(folder(), Trade.catalogue());
+	}
+
+	/** @return the book, read and compiled */
+	public OpenBook open() {
+		return OpenBook.of(read(), stated != null);
+	}
+
+	private Path folder() {
+		if (stated != null) {
+			Path folder = surroundings.folder().resolve(stated).normalize();
+			if (!Files.isDirectory(folder)) {
+				throw Refusal.couldNotRun("There is no folder " + folder + "; name the folder that holds " + MARK + ".");
+			}
+			return folder;
+		}
+		Path folder = Files.isRegularFile(surroundings.folder().resolve(MARK)) ? surroundings.folder() : surroundings.starter();
+		if (!Files.isDirectory(folder)) {
+			throw Refusal.couldNotRun("There is no rule book here; name the folder that holds " + MARK + " with --book.");
+		}
+		return folder;
+	}
+}

@@ -1,0 +1,47 @@
+package org.setwright.command.opening;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import org.setwright.book.Book;
+import org.setwright.book.JobCase;
+import org.setwright.command.answer.Problems;
+import org.setwright.engine.Compilation;
+import org.setwright.engine.Edition;
+import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Setting;
+
+/** A rule book with its compilation. @param named whether the user named its folder, so that hints must too */
+public record OpenBook(Book book, Compilation compilation, boolean named) {
+
+	static OpenBook of(Book book, boolean named) {
+		return new OpenBook(book, Edition.compile(book, Trade.catalogue()), named);
+	}
+
+	/** @return what is wrong with it */
+	public Problems problems() {
+		return new Problems(compilation.problems());
+	}
+
+	/** @return the job case that {@code wanted} names by name, file, or a part of either that only one job has */
+	public JobCase job(String wanted) {
+		return Named.one("job", wanted, book.jobs(), JobCase::name, JobCase::path);
+	}
+
+	/** @return the setting that {@code wanted} names by label, word, or a part of either that only one has */
+	public static Setting setting(String wanted) {
+		return Named.one("setting", wanted, Trade.catalogue().settings(), Setting::label, Setting::id);
+	}
+
+	/** Writes the field "book". */
+	public void json(JsonGenerator json) throws IOException {
+		json(json, book);
+	}
+
+	/** Writes the field "book". */
+	public static void json(JsonGenerator json, Book book) throws IOException {
+		json.writeObjectFieldStart("book");
+		json.writeStringField("name", book.name());
+		json.writeStringField("folder", book.folder().toString());
+		json.writeEndObject();
+	}
+}

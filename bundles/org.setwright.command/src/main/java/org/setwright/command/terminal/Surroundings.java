@@ -1,0 +1,69 @@
+package org.setwright.command.terminal;
+
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * Where the program runs: everything it takes from outside its words. Tests pass their own.
+ *
+ * @param out answers go here
+ * @param err refusals and failures go here
+ * @param folder the current folder, absolute
+ * @param starter the starter rule book; need not exist
+ * @param log where an unexpected failure is written down
+ * @param name how the program was called, for hints on what to type next
+ * @param columns how many characters fit on a line, at least 40
+ * @param colour whether colour may be used
+ * @param accents whether the terminal can show more than plain ASCII
+ */
+public record Surroundings(PrintStream out, PrintStream err, Path folder, Path starter, Path log, String name,
+		int columns, boolean colour, boolean accents) {
+	private static final int USUAL_COLUMNS = 80;
+	private static final int FEWEST_COLUMNS = 40;
+	private static final int MOST_COLUMNS = 120;
+
+	public Surroundings {
+		columns = Math.max(FEWEST_COLUMNS, Math.min(columns, MOST_COLUMNS));
+	}
+
+	/**
+	 * Looks around this process. The entry script tells what Java cannot see by system properties: setwright.name,
+	 * setwright.starter, setwright.log, setwright.terminal (yes or no), setwright.columns, setwright.accents (yes or no).
+	 */
+	public static Surroundings ofProcess() {
+		Map<String, String> environment = System.getenv();
+		boolean terminal = said("setwright.terminal", System.console() != null);
+		return new Surroundings(utf8(System.out), utf8(System.err), Path.of("").toAbsolutePath(),
+				Path.of(System.getProperty("setwright.starter", "rules/starter")).toAbsolutePath(),
+				Path.of(System.getProperty("setwright.log", System.getProperty("java.io.tmpdir") + "/setwright.log")),
+				System.getProperty("setwright.name", "setwright"), columns(environment), terminal && wantsColour(environment),
+				said("setwright.accents", utf8Locale()));
+	}
+
+	private static boolean said(String property, boolean otherwise) {
+		String said = System.getProperty(property);
+		return said == null ? otherwise : said.equals("yes");
+	}
+
+	private static boolean wantsColour(Map<String, String> environment) {
+		return environment.getOrDefault("NO_COLOR", "").isEmpty() && !"dumb".equals(environment.get("TERM"));
+	}
+
+	private static int columns(Map<String, String> environment) {
+		String stated = System.getProperty("setwright.columns", environment.getOrDefault("COLUMNS", ""));
+		return stated.matches("[1-9]\\d{0,4}") ? Integer.parseInt(stated) : USUAL_COLUMNS;
+	}
+
+	private static boolean utf8Locale() {
+		return Charset.isSupported(System.getProperty("native.encoding", "US-ASCII"))
+				&& Charset.forName(System.getProperty("native.encoding", "US-ASCII")).equals(StandardCharsets.UTF_8);
+	}
+
+	/** Text keeps to ASCII by itself where it must; JSON and CSV are UTF-8 wherever they go. */
+	private static PrintStream utf8(PrintStream stream) {
+		return new PrintStream(stream, true, StandardCharsets.UTF_8);
+	}
+}

@@ -1,0 +1,115 @@
+package org.setwright.command.why;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.setwright.book.JobCase;
+import org.setwright.book.Position;
+import org.setwright.command.answer.RuleText;
+import org.setwright.command.answer.Standing;
+import org.setwright.command.terminal.Style;
+import org.setwright.engine.outcome.Firing;
+import org.setwright.engine.outcome.HeldOpen;
+import org.setwright.engine.outcome.Proposal;
+import org.setwright.engine.outcome.Reason;
+import org.setwright.engine.outcome.SettingOutcome;
+import org.setwright.trade.catalogue.JobField;
+
+/** The reasons behind one setting as an outline: each step rests on the deeper ones below it. */
+final class Outline {
+	private final List<Step> steps = new ArrayList<>();
+	private final Set<Firing> told = new HashSet<>();
+	private final JobCase jobCase;
+
+	private Outline(JobCase jobCase) {
+		this.jobCase = jobCase;
+	}
+
+	/** One line of the outline. @param kind what it is, for CSV @param at where it stands; may be empty */
+	record Step(int depth, String kind, Style style, String words, String at) {
+		/** @return where it stands, to follow the words */
+		String place() {
+			return at.isEmpty() ? "" : "   [" + at + "]";
+		}
+	}
+
+	static Outline of(SettingOutcome outcome, JobCase jobCase) {
+		Outline outline = new Outline(jobCase);
+		outline.setting(outcome);
+		return outline;
+	}
+
+	List<Step> steps() {
+		return List.copyOf(steps);
+	}
+
+	private void setting(SettingOutcome outcome) {
+		String label = outcome.setting().label();
+		switch (outcome.state()) {
+			case SETTLED -> add(0, "setting", Style.STRONG, label + ": " + outcome.value().orElseThrow().text());
+			case DISPUTED -> add(0, "setting", Style.ALARM, label + ": DISPUTED, rules of equal authority differ; a person has to decide");
+			case GAP -> add(0, "setting", Style.ALARM, label + ": GAP, the job needs it and no rule gives a value");
+			case PERHAPS -> add(0, "setting", Style.ATTENTION, label + ": PERHAPS NEEDED, which depends on what is unknown");
+		}
+		outcome.proposals().forEach(p -> proposal(p, Standing.of(p, outcome)));
+		outcome.heldOpen().forEach(this::heldOpen);
+	}
+
+	private void proposal(Proposal proposal, Standing standing) {
+		String value = proposal.value().text();
+		add(1, "proposal", standing == Standing.OUTRANKED ? Style.QUIET : Style.PLAIN, switch (standing) {
+			case DECIDES -> value + ", decided by";
+			case DISPUTED -> value + ", on the word of";
+			case OUTRANKED -> value + " was proposed too and is outranked; it came from";
+		});
+		firing(2, proposal.firing());
+	}
+
+	private void firing(int depth, Firing firing) {
+		add(depth, "rule", Style.STRONG, RuleText.nameAndAuthority(firing.rule()), firing.rule().at());
+		if (!told.add(firing)) {
+			add(depth + 1, "again", Style.QUIET, "as explained above");
+			return;
+		}
+		add(depth + 1, "because", Style.PLAIN, firing.rule().because());
+		add(depth + 1, "source", Style.QUIET, "source: " + firing.rule().source());
+		firing.reasons().forEach(r -> reason(depth + 1, r));
+	}
+
+	private void reason(int depth, Reason reason) {
+		if (reason instanceof Reason.OfFact fact) {
+			add(depth, "fact", Style.PLAIN, fact.sentence(), places(fact.tested().stream().map(Reason.Tested::field).toList()));
+		} else if (reason instanceof Reason.OfFinding finding) {
+			add(depth, "finding", Style.PLAIN, finding.sentence());
+			finding.madeBy().forEach(f -> firing(depth + 1, f));
+		} else if (reason instanceof Reason.OfAbsence absence) {
+			add(depth, "absence", Style.PLAIN, absence.sentence(), places(absence.looked()));
+		}
+	}
+
+	private void heldOpen(HeldOpen held) {
+		add(1, "held open", Style.ATTENTION, "held open: " + RuleText.nameAndAuthority(held.rule()) + " could still speak",
+				held.rule().at().toString());
+		held.by().stream().map(JobField::label).sorted().forEach(l -> add(2, "unknown", Style.PLAIN, "unknown yet: " + l));
+	}
+
+	private String places(List<JobField> fields) {
+		return fields.stream().map(jobCase.positions()::get).filter(Objects::nonNull).sorted().map(Position::toString).distinct()
+				.collect(Collectors.joining(", "));
+	}
+
+	private void add(int depth, String kind, Style style, String words) {
+		add(depth, kind, style, words, "");
+	}
+
+	private void add(int depth, String kind, Style style, String words, Position at) {
+		add(depth, kind, style, words, at.toString());
+	}
+
+	private void add(int depth, String kind, Style style, String words, String at) {
+		steps.add(new Step(depth, kind, style, words, at));
+	}
+}
