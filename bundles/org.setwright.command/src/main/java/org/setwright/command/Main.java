@@ -12,7 +12,6 @@ import org.setwright.command.why.WhyCommand;
 import org.setwright.command.words.WordsCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.ParameterException;
 
 /** Where the program starts. */
 public final class Main {
@@ -49,14 +48,8 @@ public final class Main {
 		return commandLine.setCommandName(at.name()).setOut(new java.io.PrintWriter(at.out(), true))
 				.setErr(new java.io.PrintWriter(at.err(), true)).setUsageHelpWidth(at.columns())
 				.setColorScheme(CommandLine.Help.defaultColorScheme(at.colour() ? Ansi.ON : Ansi.OFF))
-				.setCaseInsensitiveEnumValuesAllowed(true).setParameterExceptionHandler((e, given) -> wrongUsage(at, e))
+				.setCaseInsensitiveEnumValuesAllowed(true).setParameterExceptionHandler((e, given) -> new WrongUsage(at).tell(e))
 				.setExecutionExceptionHandler((e, line, parsed) -> failed(at, top, e));
-	}
-
-	private static int wrongUsage(Surroundings at, ParameterException e) {
-		at.err().println(at.name() + ": " + e.getMessage());
-		at.err().println("Type \"" + at.name() + " --help\" for the words, or a word and --help for what goes with it.");
-		return ExitCode.WRONG_USAGE;
 	}
 
 	private static int failed(Surroundings at, Words top, Exception e) {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.setwright.book.Nearest;
 import org.setwright.command.answer.Refusal;
 
 /** Finds the one thing that words name. */
@@ -34,7 +35,7 @@ final class Named {
 			return found.get(0);
 		}
 		throw Refusal.wrongUsage(found.isEmpty()
-				? "There is no " + noun + " called \"" + wanted + "\". There are: " + listed(things, names[0]) + "."
+				? "There is no " + noun + " called \"" + wanted + "\". " + meant(wanted, things, names[0])
 				: "More than one " + noun + " is meant by \"" + wanted + "\": " + listed(found, names[0]) + ". Write more of it.");
 	}
 
@@ -46,6 +47,11 @@ final class Named {
 			}
 		}
 		return found;
+	}
+
+	private static <T> String meant(String wanted, Collection<T> things, Function<T, String> name) {
+		return Nearest.to(wanted, things.stream().map(name).toList()).map(nearest -> "Is \"" + nearest + "\" meant?")
+				.orElseGet(() -> "There are: " + listed(things, name) + ".");
 	}
 
 	private static <T> String listed(Collection<T> things, Function<T, String> name) {
