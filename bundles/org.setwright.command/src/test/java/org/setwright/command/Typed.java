@@ -5,34 +5,37 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.setwright.command.terminal.Surroundings;
+import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 
 /** Types words at the program and keeps what it answers. @param exit the exit code @param out the answer @param err refusals */
 record Typed(int exit, String out, String err) {
 
 	/** Where the words are typed; change one thing with the methods. */
-	record At(Path folder, Path starter, int columns, boolean colour, boolean accents) {
+	record At(Catalogue catalogue, Path folder, Path starter, int columns, boolean colour, boolean accents) {
 
 		At folder(Path other) {
-			return new At(other, starter, columns, colour, accents);
+			return new At(catalogue, other, starter, columns, colour, accents);
 		}
 
 		At columns(int other) {
-			return new At(folder, starter, other, colour, accents);
+			return new At(catalogue, folder, starter, other, colour, accents);
 		}
 
 		At inColour() {
-			return new At(folder, starter, columns, true, accents);
+			return new At(catalogue, folder, starter, columns, true, accents);
 		}
 
 		At inAsciiOnly() {
-			return new At(folder, starter, columns, colour, false);
+			return new At(catalogue, folder, starter, columns, colour, false);
 		}
 
 		Typed type(String... words) {
+			Path log = folder.startsWith("src") ? Path.of("target/setwright.log") : folder.resolve("setwright.log");
 			ByteArrayOutputStream out = new ByteArrayOutputStream();
 			ByteArrayOutputStream err = new ByteArrayOutputStream();
-			Surroundings at = new Surroundings(utf8(out), utf8(err), folder.toAbsolutePath(), starter.toAbsolutePath(),
-					folder.toAbsolutePath().resolve("setwright.log"), "setwright", columns, colour, accents);
+			Surroundings at = new Surroundings(utf8(out), utf8(err), catalogue, folder.toAbsolutePath(), starter.toAbsolutePath(),
+					log, "setwright", columns, colour, accents);
 			int exit = Main.run(at, words);
 			return new Typed(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
 		}
@@ -40,7 +43,12 @@ record Typed(int exit, String out, String err) {
 
 	/** @return a place 80 characters wide without colour, in {@code folder} */
 	static At in(Path folder) {
-		return new At(folder, folder.resolve("no-starter"), 80, false, true);
+		return new At(Trade.catalogue(), folder, folder.resolve("no-starter"), 80, false, true);
+	}
+
+	/** @return a place 80 characters wide without colour, in the sample book {@code name}, with the sample catalogue */
+	static At inSampleBook(String name) {
+		return new At(Sample.CATALOGUE, Path.of("src/test/resources/books", name), Path.of("no-starter"), 80, false, true);
 	}
 
 	private static PrintStream utf8(ByteArrayOutputStream bytes) {

@@ -28,9 +28,9 @@ class WordsTest {
 	@Test
 	void aFactBringsItsAnswersAndTheirValues() {
 		String unit = Typed.in(folder).type("words", "outdoor unit").out();
-		assertTrue(unit.contains("valve energised in, in rules valveEnergisedIn"), unit);
-		assertTrue(unit.contains("air-source heat pump, in rules AIR_SOURCE_HEAT_PUMP"), unit);
-		assertFalse(unit.contains("changeover valve, in rules"), unit);
+		assertTrue(unit.contains("in rules: valveEnergisedIn"), unit);
+		assertTrue(unit.contains("air-source heat pump (AIR_SOURCE_HEAT_PUMP)"), unit);
+		assertFalse(unit.contains("in rules: CHANGEOVER_VALVE"), unit);
 	}
 
 	@Test

@@ -24,10 +24,12 @@ public record Problems(List<Problem> list) {
 		return list.stream().anyMatch(ERROR);
 	}
 
-	/** @return for example "2 errors and 1 warning" */
+	/** @return for example "2 errors and 1 warning", or "1 warning" when there is no error */
 	public String counted() {
 		long errors = list.stream().filter(ERROR).count();
-		return counted(errors, "error") + " and " + counted(list.size() - errors, "warning");
+		long warnings = list.size() - errors;
+		return errors == 0 || warnings == 0 ? counted(list.size(), errors == 0 ? "warning" : "error")
+				: counted(errors, "error") + " and " + counted(warnings, "warning");
 	}
 
 	/** @return for example "1 job" or "3 jobs" */

@@ -17,6 +17,11 @@ public final class RuleText {
 		return name(rule) + " (" + rule.authority().label() + ")";
 	}
 
+	/** @return a rule's name in quotes; for a row of a table, the table */
+	public static String origin(Rule rule) {
+		return rule.at().file().endsWith(".csv") ? rule.name().replaceFirst(", row \\d+$", "") : name(rule);
+	}
+
 	/** @return why the rule says what it says, and where that comes from */
 	public static String because(Rule rule) {
 		return rule.because() + " Source: " + rule.source() + ".";

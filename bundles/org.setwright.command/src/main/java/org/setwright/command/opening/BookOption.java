@@ -6,7 +6,6 @@ import org.setwright.book.Book;
 import org.setwright.book.BookReader;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.terminal.Surroundings;
-import org.setwright.trade.Trade;
 import picocli.CommandLine.Option;
 
 /** Which rule book is meant; a mixin of every word that needs one. */
@@ -25,12 +24,12 @@ public final class BookOption {
 
 	/** @return the book as read */
 	public Book read() {
-		return BookReader.read(folder(), Trade.catalogue());
+		return BookReader.read(folder(), surroundings.catalogue());
 	}
 
 	/** @return the book, read and compiled */
 	public OpenBook open() {
-		return OpenBook.of(read(), stated != null);
+		return OpenBook.of(read(), surroundings.catalogue(), stated != null);
 	}
 
 	private Path folder() {

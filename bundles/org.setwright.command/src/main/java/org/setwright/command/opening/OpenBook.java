@@ -7,14 +7,19 @@ import org.setwright.book.JobCase;
 import org.setwright.command.answer.Problems;
 import org.setwright.engine.Compilation;
 import org.setwright.engine.Edition;
-import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Setting;
 
-/** A rule book with its compilation. @param named whether the user named its folder, so that hints must too */
-public record OpenBook(Book book, Compilation compilation, boolean named) {
+/**
+ * A rule book with its compilation.
+ *
+ * @param catalogue the facts and settings there are
+ * @param named whether the user named its folder, so that hints must too
+ */
+public record OpenBook(Book book, Catalogue catalogue, Compilation compilation, boolean named) {
 
-	static OpenBook of(Book book, boolean named) {
-		return new OpenBook(book, Edition.compile(book, Trade.catalogue()), named);
+	static OpenBook of(Book book, Catalogue catalogue, boolean named) {
+		return new OpenBook(book, catalogue, Edition.compile(book, catalogue), named);
 	}
 
 	/** @return what is wrong with it */
@@ -28,8 +33,8 @@ public record OpenBook(Book book, Compilation compilation, boolean named) {
 	}
 
 	/** @return the setting that {@code wanted} names by label, word, or a part of either that only one has */
-	public static Setting setting(String wanted) {
-		return Named.one("setting", wanted, Trade.catalogue().settings(), Setting::label, Setting::id);
+	public Setting setting(String wanted) {
+		return Named.one("setting", wanted, catalogue.settings(), Setting::label, Setting::id);
 	}
 
 	/** Writes the field "book". */

@@ -27,7 +27,7 @@ record JobResult(JobCase jobCase, Outcome outcome) {
 
 	/** @return for example "12 settled, 1 outranked, 0 disputed, 1 gap" */
 	String counted() {
-		return outcome.count(State.SETTLED) + " settled   " + outranked() + " outranked   " + outcome.count(State.DISPUTED)
-				+ " disputed   " + outcome.count(State.GAP) + " gap" + (outcome.count(State.GAP) == 1 ? "" : "s");
+		return outcome.count(State.SETTLED) + " settled, " + outranked() + " outranked, " + outcome.count(State.DISPUTED)
+				+ " disputed, " + outcome.count(State.GAP) + " gap" + (outcome.count(State.GAP) == 1 ? "" : "s");
 	}
 }

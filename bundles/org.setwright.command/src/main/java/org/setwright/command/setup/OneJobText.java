@@ -78,7 +78,7 @@ record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
 		for (ToFindOut unknown : unknowns) {
 			String settings = unknown.holdsOpen().stream().map(Setting::label).collect(Collectors.joining(", "));
 			page.row(2, new Cell(Math.min(width, page.width() / 2), Style.ATTENTION, unknown.unknown().label()),
-					Cell.rest(Style.PLAIN, "could change " + settings));
+					Cell.rest(Style.PLAIN, settings.isEmpty() ? "could raise a caution" : "could change " + settings));
 		}
 	}
 

@@ -64,16 +64,21 @@ record SettingsText(Page page, boolean reasons) {
 
 	private void outranked(int label, SettingOutcome outcome) {
 		if (!outcome.proposals().isEmpty()) {
-			outcome.outranked().forEach(p -> below(label, Style.QUIET,
-					"outranks " + p.value().text() + ", which " + RuleText.nameAndAuthority(p.rule()) + " says"));
+			outcome.outranked().forEach(p -> below(label, Style.QUIET, outranked(p, outcome)));
 		}
+	}
+
+	private static String outranked(Proposal proposal, SettingOutcome outcome) {
+		String rule = RuleText.nameAndAuthority(proposal.rule());
+		return outcome.value().filter(proposal.value()::same).isPresent() ? "and so says " + rule
+				: "outranks " + proposal.value().text() + ", which " + rule + " says";
 	}
 
 	private void heldOpen(int label, SettingOutcome outcome) {
 		if (!outcome.heldOpen().isEmpty()) {
 			String unknowns = outcome.heldOpen().stream().map(HeldOpen::by).flatMap(by -> by.stream().map(JobField::label)).distinct().sorted()
 					.collect(Collectors.joining(", "));
-			below(label, Style.ATTENTION, "held open by what is unknown: " + unknowns);
+			below(label, Style.ATTENTION, (outcome.proposals().isEmpty() ? "open until known: " : "may still change, once known: ") + unknowns);
 		}
 	}
 

@@ -11,6 +11,7 @@ public final class Page {
 	private final int width;
 	private final boolean colour;
 	private final boolean accents;
+	private boolean separate;
 
 	/** @param at where the page will be shown */
 	public Page(Surroundings at) {
@@ -24,11 +25,9 @@ public final class Page {
 		return width;
 	}
 
-	/** Leaves a line free, unless the page is empty or the line before is free already. */
+	/** Leaves a line free before whatever comes next; never two, and none at the top or the end. */
 	public Page blank() {
-		if (text.length() > 0 && !text.toString().endsWith("\n\n")) {
-			text.append('\n');
-		}
+		separate = text.length() > 0;
 		return this;
 	}
 
@@ -39,8 +38,7 @@ public final class Page {
 
 	/** Adds one line that is never wrapped: something to be typed as it stands. @param indent in characters */
 	public Page verbatim(int indent, Style style, String words) {
-		text.append(" ".repeat(indent)).append(painted(style, shown(words))).append('\n');
-		return this;
+		return append(" ".repeat(indent) + painted(style, shown(words)));
 	}
 
 	/** Adds one row; it is as high as its highest cell. @param indent in characters */
@@ -74,7 +72,13 @@ public final class Page {
 			}
 			pad += widths[i] - length(words) + GAP;
 		}
-		text.append(built.toString().stripTrailing()).append('\n');
+		append(built.toString());
+	}
+
+	private Page append(String line) {
+		text.append(separate ? "\n" : "").append(line.stripTrailing()).append('\n');
+		separate = false;
+		return this;
 	}
 
 	private int[] widths(int indent, Cell[] cells) {

@@ -5,24 +5,27 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
+import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 
 /**
  * Where the program runs: everything it takes from outside its words. Tests pass their own.
  *
  * @param out answers go here
  * @param err refusals and failures go here
+ * @param catalogue the facts and settings there are
  * @param folder the current folder, absolute
  * @param starter the starter rule book; need not exist
  * @param log where an unexpected failure is written down
  * @param name how the program was called, for hints on what to type next
- * @param columns how many characters fit on a line, at least 40
+ * @param columns how many characters fit on a line, from 60 to 120
  * @param colour whether colour may be used
  * @param accents whether the terminal can show more than plain ASCII
  */
-public record Surroundings(PrintStream out, PrintStream err, Path folder, Path starter, Path log, String name,
-		int columns, boolean colour, boolean accents) {
+public record Surroundings(PrintStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log,
+		String name, int columns, boolean colour, boolean accents) {
 	private static final int USUAL_COLUMNS = 80;
-	private static final int FEWEST_COLUMNS = 40;
+	private static final int FEWEST_COLUMNS = 60;
 	private static final int MOST_COLUMNS = 120;
 
 	public Surroundings {
@@ -36,7 +39,7 @@ public record Surroundings(PrintStream out, PrintStream err, Path folder, Path s
 	public static Surroundings ofProcess() {
 		Map<String, String> environment = System.getenv();
 		boolean terminal = said("setwright.terminal", System.console() != null);
-		return new Surroundings(utf8(System.out), utf8(System.err), Path.of("").toAbsolutePath(),
+		return new Surroundings(utf8(System.out), utf8(System.err), Trade.catalogue(), Path.of("").toAbsolutePath(),
 				Path.of(System.getProperty("setwright.starter", "rules/starter")).toAbsolutePath(),
 				Path.of(System.getProperty("setwright.log", System.getProperty("java.io.tmpdir") + "/setwright.log")),
 				System.getProperty("setwright.name", "setwright"), columns(environment), terminal && wantsColour(environment),

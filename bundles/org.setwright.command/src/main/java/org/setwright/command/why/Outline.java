@@ -2,7 +2,9 @@ package org.setwright.command.why;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -49,64 +51,69 @@ final class Outline {
 	private void setting(SettingOutcome outcome) {
 		String label = outcome.setting().label();
 		switch (outcome.state()) {
-			case SETTLED -> add(0, "setting", Style.STRONG, label + ": " + outcome.value().orElseThrow().text());
-			case DISPUTED -> add(0, "setting", Style.ALARM, label + ": DISPUTED, rules of equal authority differ; a person has to decide");
-			case GAP -> add(0, "setting", Style.ALARM, label + ": GAP, the job needs it and no rule gives a value");
-			case PERHAPS -> add(0, "setting", Style.ATTENTION, label + ": PERHAPS NEEDED, which depends on what is unknown");
+			case SETTLED -> add(0, "setting", Style.STRONG, label + ": " + outcome.value().orElseThrow().text(), "");
+			case DISPUTED -> add(0, "setting", Style.ALARM, label + ": DISPUTED, rules of equal authority differ; a person has to decide", "");
+			case GAP -> add(0, "setting", Style.ALARM, label + ": GAP, the job needs it and no rule gives a value", "");
+			case PERHAPS -> add(0, "setting", Style.ATTENTION, label + ": PERHAPS NEEDED, which depends on what is unknown", "");
 		}
-		outcome.proposals().forEach(p -> proposal(p, Standing.of(p, outcome)));
-		outcome.heldOpen().forEach(this::heldOpen);
+		outcome.proposals().forEach(p -> proposal(p, outcome));
+		heldOpen(outcome);
 	}
 
-	private void proposal(Proposal proposal, Standing standing) {
+	private void proposal(Proposal proposal, SettingOutcome outcome) {
 		String value = proposal.value().text();
-		add(1, "proposal", standing == Standing.OUTRANKED ? Style.QUIET : Style.PLAIN, switch (standing) {
-			case DECIDES -> value + ", decided by";
-			case DISPUTED -> value + ", on the word of";
-			case OUTRANKED -> value + " was proposed too and is outranked; it came from";
-		});
-		firing(2, proposal.firing());
+		boolean same = outcome.value().filter(proposal.value()::same).isPresent();
+		firing(1, "proposal", switch (Standing.of(proposal, outcome)) {
+			case DECIDES -> "decided by ";
+			case DISPUTED -> value + ", says ";
+			case OUTRANKED -> same ? "and so says " : value + " is outranked, which was proposed by ";
+		}, proposal.firing());
 	}
 
-	private void firing(int depth, Firing firing) {
-		add(depth, "rule", Style.STRONG, RuleText.nameAndAuthority(firing.rule()), firing.rule().at());
+	private void firing(int depth, String kind, String prefix, Firing firing) {
+		add(depth, kind, Style.PLAIN, prefix + RuleText.nameAndAuthority(firing.rule()), firing.rule().at().toString());
 		if (!told.add(firing)) {
-			add(depth + 1, "again", Style.QUIET, "as explained above");
+			add(depth + 1, "again", Style.QUIET, "as explained above", "");
 			return;
 		}
-		add(depth + 1, "because", Style.PLAIN, firing.rule().because());
-		add(depth + 1, "source", Style.QUIET, "source: " + firing.rule().source());
+		add(depth + 1, "because", Style.PLAIN, firing.rule().because(), "");
+		add(depth + 1, "source", Style.QUIET, "source: " + firing.rule().source(), "");
 		firing.reasons().forEach(r -> reason(depth + 1, r));
 	}
 
 	private void reason(int depth, Reason reason) {
 		if (reason instanceof Reason.OfFact fact) {
-			add(depth, "fact", Style.PLAIN, fact.sentence(), places(fact.tested().stream().map(Reason.Tested::field).toList()));
+			add(depth, "fact", Style.PLAIN, fact.sentence(), places(fact));
 		} else if (reason instanceof Reason.OfFinding finding) {
-			add(depth, "finding", Style.PLAIN, finding.sentence());
-			finding.madeBy().forEach(f -> firing(depth + 1, f));
+			add(depth, "finding", Style.PLAIN, finding.sentence(), "");
+			finding.madeBy().forEach(f -> firing(depth + 1, "rule", "concluded by ", f));
 		} else if (reason instanceof Reason.OfAbsence absence) {
 			add(depth, "absence", Style.PLAIN, absence.sentence(), places(absence.looked()));
 		}
 	}
 
-	private void heldOpen(HeldOpen held) {
-		add(1, "held open", Style.ATTENTION, "held open: " + RuleText.nameAndAuthority(held.rule()) + " could still speak",
-				held.rule().at().toString());
-		held.by().stream().map(JobField::label).sorted().forEach(l -> add(2, "unknown", Style.PLAIN, "unknown yet: " + l));
+	/** Rules that wait for the same answers stand together; the rows of a table count as one. */
+	private void heldOpen(SettingOutcome outcome) {
+		Map<List<String>, Map<String, Long>> rulesByUnknowns = new LinkedHashMap<>();
+		for (HeldOpen held : outcome.heldOpen()) {
+			List<String> unknowns = held.by().stream().map(JobField::label).sorted().toList();
+			rulesByUnknowns.computeIfAbsent(unknowns, u -> new LinkedHashMap<>()).merge(RuleText.origin(held.rule()), 1L, Long::sum);
+		}
+		rulesByUnknowns.forEach((unknowns, rules) -> {
+			String words = outcome.proposals().isEmpty() ? "open until known: " : "may still change, once known: ";
+			add(1, "unknown", Style.ATTENTION, words + String.join("; ", unknowns), "");
+			rules.forEach((rule, rows) -> add(2, "held open", Style.PLAIN,
+					rule + (rows > 1 ? ", " + rows + " rows," : "") + " could speak then", ""));
+		});
+	}
+
+	private String places(Reason.OfFact fact) {
+		return places(fact.tested().isEmpty() ? List.of(fact.fact()) : fact.tested().stream().map(Reason.Tested::field).toList());
 	}
 
 	private String places(List<JobField> fields) {
 		return fields.stream().map(jobCase.positions()::get).filter(Objects::nonNull).sorted().map(Position::toString).distinct()
 				.collect(Collectors.joining(", "));
-	}
-
-	private void add(int depth, String kind, Style style, String words) {
-		add(depth, kind, style, words, "");
-	}
-
-	private void add(int depth, String kind, Style style, String words, Position at) {
-		add(depth, kind, style, words, at.toString());
 	}
 
 	private void add(int depth, String kind, Style style, String words, String at) {

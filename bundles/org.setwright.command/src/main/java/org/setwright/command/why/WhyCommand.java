@@ -45,7 +45,7 @@ public final class WhyCommand implements Callable<Integer> {
 
 	private WhyReport report(OpenBook open, Edition edition) {
 		JobCase jobCase = open.job(job);
-		Optional<Setting> wanted = Optional.ofNullable(setting).map(OpenBook::setting);
+		Optional<Setting> wanted = Optional.ofNullable(setting).map(open::setting);
 		Outcome outcome = edition.run(jobCase.job());
 		List<SettingOutcome> shown = wanted.map(w -> outcome.setting(w).stream().toList()).orElse(outcome.settings());
 		List<Setting> notNeeded = wanted.filter(w -> shown.isEmpty()).stream().toList();

@@ -4,7 +4,7 @@ import java.util.concurrent.Callable;
 import org.setwright.command.answer.Delivery;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.terminal.Surroundings;
-import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -16,16 +16,18 @@ public final class WordsCommand implements Callable<Integer> {
 	private String[] words = {};
 	@Mixin
 	private final Delivery delivery;
+	private final Catalogue catalogue;
 
 	/** @param surroundings where the program runs */
 	public WordsCommand(Surroundings surroundings) {
 		delivery = new Delivery(surroundings);
+		catalogue = surroundings.catalogue();
 	}
 
 	@Override
 	public Integer call() {
 		String wanted = String.join(" ", words).strip();
-		WordsReport report = WordsReport.about(wanted, Trade.catalogue());
+		WordsReport report = WordsReport.about(wanted, catalogue);
 		if (report.entries().isEmpty()) {
 			throw Refusal.wrongUsage("The catalogue has no fact, answer or setting with \"" + wanted
 					+ "\" in its name; write \"words\" alone to see them all.");

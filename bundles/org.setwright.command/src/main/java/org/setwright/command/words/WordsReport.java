@@ -64,13 +64,13 @@ record WordsReport(List<Entry> entries, boolean brief) implements Report {
 	}
 
 	private static void full(Page page, Entry entry) {
-		page.line(2, Style.PLAIN, entry.label() + ", in rules " + entry.word());
+		page.row(2, new Cell(LABEL, Style.STRONG, entry.label()), Cell.rest(Style.PLAIN, "in rules: " + entry.word()));
 		page.line(4, Style.PLAIN, entry.meaning());
 		if (entry.options().isEmpty()) {
 			page.line(4, Style.QUIET, entry.allowed());
 		}
 		for (Domain.Choices.Option option : entry.options()) {
-			page.line(4, Style.QUIET, "- " + option.label() + ", in rules " + option.id() + ": " + option.meaning());
+			page.row(4, new Cell(1, Style.QUIET, "-"), Cell.rest(Style.QUIET, option.label() + " (" + option.id() + "): " + option.meaning()));
 		}
 		if (!entry.note().isEmpty()) {
 			page.line(4, Style.QUIET, entry.note());

@@ -1,0 +1,67 @@
+package org.setwright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every word's answer about the sample books, in every form, is the accepted one. */
+class AnswersTest {
+
+	@ParameterizedTest(name = "{1}: {3}")
+	@CsvSource(delimiter = '|', textBlock = """
+			elm    | jobs.txt             | 0 | jobs
+			elm    | jobs.json            | 0 | jobs --as json
+			elm    | jobs.csv             | 0 | jobs --as csv
+			elm    | check.txt            | 0 | check
+			elm    | check.json           | 0 | check --as json
+			broken | check-broken.txt     | 1 | check
+			broken | check-broken.json    | 1 | check --as json
+			broken | check-broken.csv     | 1 | check --as csv
+			broken | setup-broken.txt     | 1 | setup Bad
+			elm    | setup-larch.txt      | 0 | setup larch
+			elm    | setup-reasons.txt    | 0 | setup larch-lane-14 --reasons
+			elm    | setup-mill.txt       | 1 | setup mill
+			elm    | setup-new.txt        | 0 | setup new
+			elm    | setup-all.txt        | 1 | setup --all
+			elm    | setup-all.json       | 1 | setup --all --as json
+			elm    | setup-all.csv        | 1 | setup --all --as csv
+			elm    | why-valve.txt        | 0 | why larch VALVE
+			elm    | why-mill.txt         | 0 | why mill
+			elm    | why-new.txt          | 0 | why new
+			elm    | why-not-needed.txt   | 0 | why mill heater
+			elm    | why-larch.json       | 0 | why larch --as json
+			elm    | why-mill.json        | 0 | why mill --as json
+			elm    | why-not-needed.json  | 0 | why mill heater --as json
+			elm    | why-new.json         | 0 | why new --as json
+			elm    | why-larch.csv        | 0 | why larch --as csv
+			elm    | words.txt            | 0 | words
+			elm    | words-pump.txt       | 0 | words pump
+			elm    | words.json           | 0 | words --as json
+			elm    | words-stages.csv     | 0 | words stages --as csv
+			""")
+	void isAsAccepted(String book, String file, int exit, String words) throws IOException {
+		Typed typed = Typed.inSampleBook(book).type(words.split(" "));
+		assertEquals("", typed.err());
+		Golden.check(file, typed.out());
+		assertEquals(exit, typed.exit());
+	}
+
+	@ParameterizedTest(name = "{1}: {2}")
+	@CsvSource(delimiter = '|', textBlock = """
+			120 | wide-setup-mill.txt   | setup mill
+			120 | wide-words.txt        | words stages
+			60  | narrow-setup-mill.txt | setup mill
+			""")
+	void fitsOtherWidths(int columns, String file, String words) throws IOException {
+		Golden.check(file, Typed.inSampleBook("elm").columns(columns).type(words.split(" ")).out());
+	}
+
+	@ParameterizedTest(name = "{0}")
+	@CsvSource({ "mill", "new" })
+	void showsColourAndPlainAsciiWhereTold(String job) throws IOException {
+		Golden.check("colour-setup-" + job + ".txt", Typed.inSampleBook("elm").inColour().type("setup", job).out());
+		Golden.check("ascii-setup-" + job + ".txt", Typed.inSampleBook("elm").inAsciiOnly().type("setup", job).out());
+	}
+}
