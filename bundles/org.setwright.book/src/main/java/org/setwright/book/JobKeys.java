@@ -1,6 +1,8 @@
 package org.setwright.book;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.setwright.trade.catalogue.Catalogue;
 
 /** The words of a job file that do not come from the catalogue. */
 final class JobKeys {
@@ -24,6 +26,14 @@ final class JobKeys {
 	static final int LONGEST_VALUE = 500;
 
 	private JobKeys() {
+	}
+
+	/** @return every name a job file may begin a line with, in the order they are written */
+	static List<String> inOrder(Catalogue catalogue) {
+		List<String> names = new ArrayList<>(List.of(JOB, NOTES));
+		catalogue.kinds().stream().filter(k -> !k.calculated()).map(k -> Keys.normal(k.key())).forEach(names::add);
+		names.addAll(List.of(NOT_FITTED, EXPECT));
+		return names;
 	}
 
 	static boolean fitsOnALine(String text) {

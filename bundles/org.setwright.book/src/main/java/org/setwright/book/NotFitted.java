@@ -70,16 +70,21 @@ final class NotFitted {
 	}
 
 	private Optional<FactKind> kind(Scalar written) {
-		String name = Keys.normal(written.text());
-		Optional<FactKind> kind = catalogue.kinds().stream()
-				.filter(k -> Keys.normal(k.label()).equals(name) || Keys.normal(k.key()).equals(name)).findFirst();
+		Optional<FactKind> kind = named(catalogue, written.text());
 		if (kind.isEmpty()) {
 			List<String> names = new ArrayList<>(removable());
 			names.add(JobKeys.EVERYTHING_ELSE);
 			problems.error(written.start(), "There is no " + Misfit.quoted(written.text()) + " that could be fitted or not.",
-					Nearest.to(name, names).map(n -> "Write \"" + n + "\".").orElse("Write any of: " + String.join(", ", names) + "."));
+					Nearest.to(written.text(), names).map(n -> "Write \"" + n + "\".").orElse("Write any of: " + String.join(", ", names) + "."));
 		}
 		return kind;
+	}
+
+	/** @return the kind whose label or key is {@code text} (any case), or empty */
+	static Optional<FactKind> named(Catalogue catalogue, String text) {
+		String name = Keys.normal(text);
+		return catalogue.kinds().stream()
+				.filter(k -> Keys.normal(k.label()).equals(name) || Keys.normal(k.key()).equals(name)).findFirst();
 	}
 
 	private List<String> removable() {

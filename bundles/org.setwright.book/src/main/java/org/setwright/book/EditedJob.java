@@ -1,0 +1,124 @@
+package org.setwright.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.setwright.book.JobEdit.Added;
+import org.setwright.book.JobEdit.Answered;
+import org.setwright.book.JobEdit.Expected;
+import org.setwright.book.JobEdit.Fitted;
+import org.setwright.book.JobEdit.Named;
+import org.setwright.book.JobEdit.NotExpected;
+import org.setwright.book.JobEdit.Noted;
+import org.setwright.book.JobEdit.Removed;
+import org.setwright.trade.catalogue.Fact;
+import org.setwright.trade.catalogue.FactKind;
+import org.setwright.trade.catalogue.Job;
+import org.setwright.trade.catalogue.JobField;
+import org.setwright.trade.catalogue.Setting;
+
+/** What a job case says after an edit, independent of how its file is written. */
+final class EditedJob {
+	private EditedJob() {
+	}
+
+	/** @return {@code before} with {@code edit} made; its positions are those of {@code before} */
+	static JobCase of(JobCase before, JobEdit edit) {
+		if (edit instanceof Named named) {
+			return copy(before, named.name().strip(), before.notes(), before.job(), before.expected());
+		} else if (edit instanceof Noted noted) {
+			return copy(before, before.name(), noted.notes().stripTrailing(), before.job(), before.expected());
+		} else if (edit instanceof Expected || edit instanceof NotExpected) {
+			return copy(before, before.name(), before.notes(), before.job(), expected(before, edit));
+		}
+		return copy(before, before.name(), before.notes(), job(before.job(), edit), before.expected());
+	}
+
+	/** @return whether both say the same about the job, wherever it is written */
+	static boolean same(JobCase a, JobCase b) {
+		return a.name().equals(b.name()) && a.notes().equals(b.notes()) && known(a.job()).equals(known(b.job()))
+				&& texts(a.expected()).equals(texts(b.expected()));
+	}
+
+	private static Map<FactKind, Job.Entry> known(Job job) {
+		Map<FactKind, Job.Entry> known = new LinkedHashMap<>(job.entries());
+		known.values().removeIf(Job.Entry.UNKNOWN::equals);
+		return known;
+	}
+
+	private static Map<Setting, String> texts(Map<Setting, JobCase.Expectation> expected) {
+		Map<Setting, String> texts = new LinkedHashMap<>();
+		expected.forEach((setting, expectation) -> texts.put(setting, expectation.text()));
+		return texts;
+	}
+
+	private static Map<Setting, JobCase.Expectation> expected(JobCase before, JobEdit edit) {
+		Map<Setting, JobCase.Expectation> expected = new LinkedHashMap<>(before.expected());
+		if (edit instanceof Expected added) {
+			expected.put(added.setting(), added.expectation());
+		} else {
+			expected.remove(((NotExpected) edit).setting());
+		}
+		return expected;
+	}
+
+	private static Job job(Job before, JobEdit edit) {
+		if (edit instanceof Answered answered) {
+			return answered(before, answered);
+		} else if (edit instanceof Fitted fitted) {
+			return fitted(before, fitted);
+		}
+		FactKind kind = edit instanceof Added added ? added.kind() : ((Removed) edit).kind();
+		List<Fact> facts = new ArrayList<>(before.entry(kind).facts());
+		if (edit instanceof Removed removed) {
+			facts.remove(removed.item());
+		} else {
+			facts.add(kind.create(Map.of()));
+		}
+		return before.with(kind, Job.Entry.of(facts));
+	}
+
+	private static Job answered(Job before, Answered answered) {
+		JobField at = answered.at();
+		List<Fact> facts = before.entry(at.kind()).facts();
+		if (!answered.answer().isKnown() && at.item() >= facts.size()) {
+			return before;
+		}
+		Job with = at.item() < facts.size() ? before : job(before, new Added(at.kind()));
+		return with.with(at.kind(), at.item(), at.field().orElseThrow(), answered.answer());
+	}
+
+	private static Job fitted(Job before, Fitted fitted) {
+		return switch (fitted.presence()) {
+			case NONE -> before.with(fitted.kind(), Job.Entry.NONE);
+			case UNKNOWN -> before.with(fitted.kind(), Job.Entry.UNKNOWN);
+			case PRESENT -> before.entry(fitted.kind()).facts().isEmpty() ? job(before, new Added(fitted.kind())) : before;
+		};
+	}
+
+	private static JobCase copy(JobCase of, String name, String notes, Job job, Map<Setting, JobCase.Expectation> expected) {
+		return new JobCase(of.path(), name, notes, job, expected, of.positions());
+	}
+
+	/** @return why {@code edit} cannot be made to {@code before}, or empty */
+	static Optional<String> refusal(JobCase before, JobEdit edit) {
+		if (edit instanceof Removed removed && before.job().entry(removed.kind()).facts().size() < 2) {
+			return Optional.of("The last of the " + removed.kind().key() + " cannot just be taken out: say whether there are none, or nobody knows.");
+		} else if (edit instanceof Removed removed && removed.item() >= before.job().entry(removed.kind()).facts().size()) {
+			return Optional.of("There is no " + removed.kind().label() + " " + (removed.item() + 1) + ".");
+		} else if (edit instanceof Fitted fitted && fitted.presence() == Job.Presence.NONE && fitted.kind().always()) {
+			return Optional.of("Every job has a " + fitted.kind().label() + ".");
+		} else if (edit instanceof Answered answered && tooFar(before, answered.at())) {
+			return Optional.of("There is no " + answered.at().kind().label() + " " + (answered.at().item() + 1) + ".");
+		} else if (edit instanceof Named named && (named.name().isBlank() || !JobKeys.fitsOnALine(named.name()))) {
+			return Optional.of("A job needs a name on one line, at most " + JobKeys.LONGEST_NAME + " characters.");
+		}
+		return Optional.empty();
+	}
+
+	private static boolean tooFar(JobCase before, JobField at) {
+		return at.item() > before.job().entry(at.kind()).facts().size();
+	}
+}
