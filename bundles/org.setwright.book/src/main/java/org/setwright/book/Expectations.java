@@ -57,6 +57,8 @@ final class Expectations {
 			problems.error(written.start(), "One value of " + setting.label() + " is expected here.",
 					"Write " + setting.domain().allowed() + "; or gap, dispute or not needed.");
 			return Optional.empty();
+		} else if (problems.refusedLines(scalar, setting.label())) {
+			return Optional.empty();
 		}
 		return switch (Keys.normal(scalar.text())) {
 			case GAP -> Optional.of(new JobCase.Gap(at));

@@ -135,7 +135,7 @@ final class FactReading {
 			problems.error(written.start(), "Nothing is written for " + field.label() + ".",
 					"Write \"unknown\" when nobody has looked, or remove it.");
 			return Optional.empty();
-		} else if (JobKeys.says(JobKeys.UNKNOWN, scalar.text())) {
+		} else if (problems.refusedLines(scalar, field.label()) || JobKeys.says(JobKeys.UNKNOWN, scalar.text())) {
 			return Optional.empty();
 		}
 		Optional<Value> value = scalar.text().length() > JobKeys.LONGEST_VALUE ? Optional.empty()

@@ -69,7 +69,10 @@ final class FieldNames {
 		List<String> labels = asked.stream().map(Field::label).toList();
 		Optional<String> near = asked.stream().filter(f -> f.name().equalsIgnoreCase(name)).map(Field::label).findFirst()
 				.or(() -> Nearest.to(name, labels));
-		if (near.isPresent()) {
+		Optional<String> begun = labels.stream().filter(l -> name.startsWith(l + " ") || name.startsWith(l + ":")).findFirst();
+		if (begun.isPresent()) {
+			return "Write a colon and a blank between \"" + begun.get() + "\" and its value.";
+		} else if (near.isPresent()) {
 			return write(near.get());
 		}
 		Optional<String> owner = stated().filter(k -> k.key().equalsIgnoreCase(name)).map(k -> "Write \"" + k.key() + ":\" without indent.")

@@ -59,7 +59,7 @@ public final class JobReader {
 			return job(path, Keys.of(mapping, problems));
 		} else {
 			problems.error(yaml.root().get().start(), "A job file consists of names and values, and this is neither.",
-					"Begin with a line \"job:\" and the name of the job.");
+					"Begin with a line \"job:\", a blank and the name of the job.");
 		}
 		return new JobCase(path, fileName(path), "", Job.blank(), Map.of(), Map.of());
 	}
@@ -89,7 +89,9 @@ public final class JobReader {
 			problems.errorInFile("The job has no name.", "Add a line \"job:\" with what the shop calls it.");
 		}
 		Optional<Scalar> name = written.flatMap(this::words);
-		if (name.isPresent() && (name.get().text().isBlank() || !JobKeys.fitsOnALine(name.get().text()))) {
+		if (name.isPresent() && problems.refusedLines(name.get(), "the job's name")) {
+			return Optional.empty();
+		} else if (name.isPresent() && (name.get().text().isBlank() || !JobKeys.fitsOnALine(name.get().text()))) {
 			problems.error(name.get().start(), "This is no name for a job.", "Write a name on one line after \"job:\", at most "
 					+ JobKeys.LONGEST_NAME + " characters.");
 			return Optional.empty();

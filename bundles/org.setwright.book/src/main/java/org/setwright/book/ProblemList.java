@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.setwright.book.text.SourceText;
+import org.setwright.book.yaml.YamlNode;
 
 /** Collects what is wrong with one file. */
 final class ProblemList {
@@ -25,6 +26,16 @@ final class ProblemList {
 
 	void error(int offset, String what, String remedy) {
 		add(Problem.error(at(offset), what, remedy));
+	}
+
+	/** @return whether {@code value} runs over several lines, after reporting it */
+	boolean refusedLines(YamlNode.Scalar value, String label) {
+		boolean lines = source.line(value.start()) != source.line(value.end());
+		if (lines) {
+			error(value.start(), "The value of " + label + " runs on to the next line.",
+					"Write it on one line, and line up the next name or dash with those above.");
+		}
+		return lines;
 	}
 
 	void warning(int offset, String what, String remedy) {

@@ -43,8 +43,14 @@ final class Offsets {
 		return Math.max(0, withoutBlanksBefore(text.length(), 0) - 1);
 	}
 
-	/** @return the character at {@code offset}, or a blank past the end */
+	/** @return the character at {@code offset}, or a blank outside the text */
 	char at(int offset) {
-		return offset < text.length() ? text.charAt(offset) : ' ';
+		return offset >= 0 && offset < text.length() ? text.charAt(offset) : ' ';
+	}
+
+	/** @return what stands before {@code offset} on its line */
+	String lineBefore(int offset) {
+		int start = Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1;
+		return text.substring(Math.min(start, offset), offset);
 	}
 }

@@ -1,6 +1,8 @@
 package org.setwright.book.yaml;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -26,17 +28,18 @@ public final class YamlReader {
 	static final int DEEPEST = 20;
 	/** More values than this in one text are refused. */
 	static final int MOST_NODES = 100_000;
-	private static final LoadSettings SETTINGS = LoadSettings.builder().setUseMarks(true).setParseComments(false)
-			.setAllowDuplicateKeys(false).setMaxAliasesForCollections(0).setCodePointLimit(4_000_000).build();
+	private static final int LARGEST = 4_000_000;
 
 	private final List<Fault> faults = new ArrayList<>();
 	private final Offsets offsets;
 	private final Iterator<Event> events;
+	/** Where the braces and brackets being read were opened, innermost first. */
+	private final Deque<Integer> open = new ArrayDeque<>();
 	private int nodes;
 
 	private YamlReader(SourceText source) {
 		offsets = new Offsets(source.text());
-		events = new Parse(SETTINGS).parseString(source.text()).iterator();
+		events = new Parse(settings(source.text().length())).parseString(source.text()).iterator();
 	}
 
 	/** @return the tree of {@code source}, or the reason why there is none; never throws for what the text says */
@@ -50,8 +53,15 @@ public final class YamlReader {
 			reader.faults.add(refused.fault);
 			return new YamlText(Optional.empty(), reader.faults);
 		} catch (YamlEngineException | IndexOutOfBoundsException broken) {
-			return new YamlText(Optional.empty(), List.of(Complaint.of(broken, new Offsets(source.text()))));
+			int open = reader == null || reader.open.isEmpty() ? -1 : reader.open.peek();
+			return new YamlText(Optional.empty(), List.of(Complaint.of(broken, new Offsets(source.text()), open)));
 		}
+	}
+
+	/** The parser reads the whole text at once: with its usual small steps, one very long word takes minutes. */
+	private static LoadSettings settings(int length) {
+		return LoadSettings.builder().setUseMarks(true).setParseComments(false).setCodePointLimit(LARGEST)
+				.setBufferSize(Math.min(length, LARGEST) + 1).build();
 	}
 
 	private Optional<YamlNode> document() {
@@ -87,7 +97,14 @@ public final class YamlReader {
 					"Write it flat: a job needs three levels at most.");
 		}
 		CollectionStartEvent opening = (CollectionStartEvent) event;
-		return event.getEventId() == Event.ID.MappingStart ? mapping(opening, depth + 1) : sequence(opening, depth + 1);
+		if (opening.isFlow()) {
+			open.push(start(event));
+		}
+		YamlNode read = event.getEventId() == Event.ID.MappingStart ? mapping(opening, depth + 1) : sequence(opening, depth + 1);
+		if (opening.isFlow()) {
+			open.pop();
+		}
+		return read;
 	}
 
 	private void refuseDecoration(NodeEvent event) {
