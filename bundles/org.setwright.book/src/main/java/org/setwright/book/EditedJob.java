@@ -13,11 +13,14 @@ import org.setwright.book.JobEdit.Named;
 import org.setwright.book.JobEdit.NotExpected;
 import org.setwright.book.JobEdit.Noted;
 import org.setwright.book.JobEdit.Removed;
+import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.catalogue.FactKind;
+import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.Value;
 
 /** What a job case says after an edit, independent of how its file is written. */
 final class EditedJob {
@@ -40,6 +43,31 @@ final class EditedJob {
 	static boolean same(JobCase a, JobCase b) {
 		return a.name().equals(b.name()) && a.notes().equals(b.notes()) && known(a.job()).equals(known(b.job()))
 				&& texts(a.expected()).equals(texts(b.expected()));
+	}
+
+	/** @return the first thing that {@code read} does not say as {@code wanted} does, for a sentence */
+	static String difference(JobCase wanted, JobCase read) {
+		if (!wanted.name().equals(read.name())) {
+			return "its name";
+		} else if (!wanted.notes().stripTrailing().equals(read.notes())) {
+			return "its notes";
+		}
+		return wanted.job().entries().entrySet().stream()
+				.flatMap(e -> difference(e.getKey(), e.getValue().facts(), read.job().entry(e.getKey()).facts()).stream()).findFirst()
+				.orElse("something");
+	}
+
+	private static Optional<String> difference(FactKind kind, List<Fact> wanted, List<Fact> read) {
+		for (int i = 0; i < wanted.size() && i < read.size(); i++) {
+			for (Field field : kind.fields()) {
+				Answer<Value> answer = kind.answer(wanted.get(i), field);
+				if (!answer.equals(kind.answer(read.get(i), field))) {
+					return Optional.of("the " + kind.label() + "'s " + field.label() + " "
+							+ Misfit.quoted(answer.value().map(Value::text).orElse(JobKeys.UNKNOWN)));
+				}
+			}
+		}
+		return Optional.empty();
 	}
 
 	private static Map<FactKind, Job.Entry> known(Job job) {

@@ -46,8 +46,8 @@ public final class JobWriter {
 		String text = new FreshJob(catalogue).text(job);
 		JobText read = JobReader.read(job.path(), text, catalogue);
 		if (!read.sound() || !EditedJob.same(read.job(), EditedJob.of(job, new Noted(job.notes())))) {
-			String why = read.problems().stream().findFirst().map(Problem::what).orElse("A value would not read back the same.");
-			throw refused(job.path(), "The job cannot be written: " + why, "Change that value.");
+			throw refused(job.path(), "The job cannot be written: " + EditedJob.difference(job, read.job())
+					+ " would not read back the same.", "Change that value.");
 		}
 		return text;
 	}

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.setwright.book.yaml.YamlNode;
 import org.setwright.book.yaml.YamlNode.Entry;
 import org.setwright.book.yaml.YamlNode.Mapping;
 
 /** The entries of a group, each name once. */
 final class Keys {
+	private static final Pattern BLANKS = Pattern.compile("\\s+");
 	private final Map<String, Entry> byName = new LinkedHashMap<>();
 
 	private Keys() {
@@ -32,7 +34,7 @@ final class Keys {
 
 	/** @return {@code text} in small letters, with single blanks */
 	static String normal(String text) {
-		return text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+		return BLANKS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
 	}
 
 	/** @return in file order */
