@@ -8,6 +8,17 @@ import org.setwright.trade.accessories.IndoorSensor;
 import org.setwright.trade.accessories.OutdoorSensor;
 import org.setwright.trade.accessories.Ventilator;
 import org.setwright.trade.accessories.ZonePanel;
+import org.setwright.trade.calculation.facts.AuxiliaryNeed;
+import org.setwright.trade.calculation.facts.ControlCircuit;
+import org.setwright.trade.calculation.facts.ControllerSupply;
+import org.setwright.trade.calculation.facts.CoolingAirflow;
+import org.setwright.trade.calculation.facts.DualFuelChangeover;
+import org.setwright.trade.calculation.facts.ElectricHeatRise;
+import org.setwright.trade.calculation.facts.HeatPumpBalance;
+import org.setwright.trade.calculation.facts.HumidityLimit;
+import org.setwright.trade.calculation.facts.LocalClock;
+import org.setwright.trade.calculation.facts.VentilationNeed;
+import org.setwright.trade.calculation.facts.VentilatorRunTime;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.controller.Controller;
 import org.setwright.trade.controller.ControllerTerminal;
@@ -34,6 +45,17 @@ public final class Trade {
 			.facts(ZonePanel.class, Humidifier.class, Dehumidifier.class, Ventilator.class, AirCleaner.class)
 			.facts(OutdoorSensor.class, IndoorSensor.class, FloorSensor.class)
 			.facts(Building.class, Climate.class, Wishes.class, EnergyPrices.class)
+			.calculatedIfAny(HeatPumpBalance.class, HeatPumpBalance::of)
+			.calculatedIfAny(AuxiliaryNeed.class, AuxiliaryNeed::of)
+			.calculatedIfAny(DualFuelChangeover.class, DualFuelChangeover::of)
+			.calculatedIfAny(ControlCircuit.class, ControlCircuit::of)
+			.calculatedIfAny(ControllerSupply.class, ControllerSupply::of)
+			.calculated(VentilationNeed.class, VentilationNeed::of)
+			.calculatedIfAny(VentilatorRunTime.class, VentilatorRunTime::of)
+			.calculated(HumidityLimit.class, HumidityLimit::of)
+			.calculatedIfAny(CoolingAirflow.class, CoolingAirflow::of)
+			.calculatedIfAny(ElectricHeatRise.class, ElectricHeatRise::of)
+			.calculatedIfAny(LocalClock.class, LocalClock::of)
 			.settings(Settings.all())
 			.build();
 

@@ -15,7 +15,7 @@ import java.util.function.Function;
 public final class Catalogue {
 	private final Map<String, FactKind> kinds = new LinkedHashMap<>();
 	private final Map<String, Setting> settings = new LinkedHashMap<>();
-	private final Map<FactKind, Function<Job, ? extends Fact>> calculations = new LinkedHashMap<>();
+	private final Map<FactKind, Function<Job, Job.Entry>> calculations = new LinkedHashMap<>();
 
 	private Catalogue(Builder builder) {
 		builder.kinds.forEach(k -> put(kinds, k.name(), k));
@@ -68,7 +68,7 @@ public final class Catalogue {
 	public Job withCalculations(Job job) {
 		Job result = job;
 		for (var calculation : calculations.entrySet()) {
-			result = result.with(calculation.getKey(), Job.Entry.of(List.of(calculation.getValue().apply(job))));
+			result = result.with(calculation.getKey(), calculation.getValue().apply(job));
 		}
 		return result;
 	}
@@ -77,7 +77,7 @@ public final class Catalogue {
 	public static final class Builder {
 		private final List<FactKind> kinds = new ArrayList<>();
 		private final List<Setting> settings = new ArrayList<>();
-		private final Map<FactKind, Function<Job, ? extends Fact>> calculations = new LinkedHashMap<>();
+		private final Map<FactKind, Function<Job, Job.Entry>> calculations = new LinkedHashMap<>();
 
 		/** Adds kinds of fact that people state. */
 		@SafeVarargs
@@ -88,8 +88,18 @@ public final class Catalogue {
 			return this;
 		}
 
-		/** Adds a kind of fact that is computed from the stated ones. */
+		/** Adds a kind of fact that is computed from the stated ones and that every job has. */
 		public <F extends Fact> Builder calculated(Class<F> type, Function<Job, F> compute) {
+			return calculatedIfAny(type, job -> Job.Entry.of(List.of(compute.apply(job))));
+		}
+
+		/**
+		 * Adds a kind of fact that is computed from the stated ones and that not every job has.
+		 *
+		 * @param compute none when the calculation does not apply to the job, unknown when that depends on something nobody
+		 *        has looked up
+		 */
+		public Builder calculatedIfAny(Class<? extends Fact> type, Function<Job, Job.Entry> compute) {
 			FactKind kind = new FactKind(type);
 			kinds.add(kind);
 			calculations.put(kind, compute);

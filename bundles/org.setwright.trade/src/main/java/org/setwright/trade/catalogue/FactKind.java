@@ -63,12 +63,12 @@ public final class FactKind {
 		return !about.plural().isEmpty();
 	}
 
-	/** @return whether every job has one, so that "none" is no answer */
+	/** @return whether nobody can say that there is none: every job has one, or it is computed */
 	public boolean always() {
 		return about.always() || calculated();
 	}
 
-	/** @return whether it is computed for every job and never written in a file */
+	/** @return whether it is computed and never written in a file; a job that it does not apply to has none */
 	public boolean calculated() {
 		return fields.stream().allMatch(f -> f.calculation().isPresent());
 	}

@@ -36,6 +36,11 @@ public final class DaylightSaving {
 		return !changes(zone, year).isEmpty();
 	}
 
+	/** @return whether clocks in {@code zone} go on changing every year by the rule in force last */
+	public static boolean hasStandingRule(ZoneId zone) {
+		return !zone.getRules().getTransitionRules().isEmpty();
+	}
+
 	/**
 	 * @return how often the clock on the wall shows {@code wallTime}: once as a rule; never when it is skipped in spring;
 	 *         twice when it comes again in autumn, so that a schedule event may run twice

@@ -42,7 +42,7 @@ public final class WinterHumidity {
 	 * @param outdoorFahrenheit -80 to 140 °F
 	 * @return highest relative humidity to keep indoors, in %, above 0 to 40
 	 */
-	public static double limitPercent(Glazing glazing, double indoorFahrenheit, double outdoorFahrenheit) {
+	public static double limitPercent(WindowGlass glazing, double indoorFahrenheit, double outdoorFahrenheit) {
 		double glass = glazing.insideFahrenheit(indoorFahrenheit, outdoorFahrenheit);
 		return Math.min(publishedPercent(outdoorFahrenheit), condensationPercent(indoorFahrenheit, glass));
 	}

@@ -89,18 +89,18 @@ class ControlCircuitTest {
 	@ParameterizedTest(name = "{0} VA at 24 V: {1} A, {2}")
 	@CsvSource({ "100, 4.167, computed", "40, 1.667, seen in a training module", "75, 3.125, computed", "20, 0.833, computed" })
 	void fullLoadCurrentFollowsFromTheNameplate(double rating, double amperes, String source) {
-		assertEquals(amperes, Transformer.of24Volts(rating).secondaryAmperes(), 5e-4, source);
+		assertEquals(amperes, ControlTransformer.of24Volts(rating).secondaryAmperes(), 5e-4, source);
 	}
 
 	@Test
 	void theLineSideOfA40VoltAmpereTransformerCarriesAThirdOfAnAmpere() {
-		assertEquals(0.333, Transformer.of24Volts(40).primaryAmperes(120), 5e-4, "seen on a trade page");
+		assertEquals(0.333, ControlTransformer.of24Volts(40).primaryAmperes(120), 5e-4, "seen on a trade page");
 	}
 
 	@Test
 	void loadsOverTheNameplateLeaveLessThanNothing() {
-		assertEquals(5, Transformer.of24Volts(40).spareVoltAmperes(35));
-		assertEquals(-10, Transformer.of24Volts(40).spareVoltAmperes(50));
+		assertEquals(5, ControlTransformer.of24Volts(40).spareVoltAmperes(35));
+		assertEquals(-10, ControlTransformer.of24Volts(40).spareVoltAmperes(50));
 	}
 
 	@ParameterizedTest(name = "{0} V: nameplate {1} VA, {2} A; into any load {3} A; fuse {4} A")
@@ -116,13 +116,13 @@ class ControlCircuitTest {
 
 	@Test
 	void aTransformerOver100VoltAmperesIsNoClass2Source() {
-		assertTrue(Transformer.of24Volts(100).keepsClass2());
-		assertFalse(Transformer.of24Volts(150).keepsClass2());
+		assertTrue(ControlTransformer.of24Volts(100).keepsClass2());
+		assertFalse(ControlTransformer.of24Volts(150).keepsClass2());
 	}
 
 	@Test
 	void lineVoltageIsRefused() {
-		assertThrows(IllegalArgumentException.class, () -> new Transformer(40, 120));
+		assertThrows(IllegalArgumentException.class, () -> new ControlTransformer(40, 120));
 		assertThrows(IllegalArgumentException.class, () -> Class2Limit.nameplateVoltAmperes(120));
 	}
 

@@ -80,15 +80,15 @@ class BalancePointTest {
 
 	@Test
 	void shortfallAtDesignOfTheWorkedJob() {
-		assertEquals(29_600, AuxiliaryHeat.shortfallBtuPerHour(FROST, JOB, 5), 1e-6, "computed");
-		assertEquals(8.675, AuxiliaryHeat.shortfallKilowatts(FROST, JOB, 5), 5e-4, "computed");
-		assertEquals(0, AuxiliaryHeat.shortfallBtuPerHour(FROST, JOB, 40), "above the balance point nothing is missing");
+		assertEquals(29_600, Shortfall.btuPerHour(FROST, JOB, 5), 1e-6, "computed");
+		assertEquals(8.675, Shortfall.kilowatts(FROST, JOB, 5), 5e-4, "computed");
+		assertEquals(0, Shortfall.btuPerHour(FROST, JOB, 40), "above the balance point nothing is missing");
 	}
 
 	@ParameterizedTest(name = "{0} kW in stages of {1} kW: {2}")
 	@CsvSource({ "8.675, 5, 2", "10, 5, 2", "10.01, 5, 3", "0, 5, 0", "0.1, 9.6, 1", "15, 7.5, 2" })
 	void stagesAreEnoughAndNotMore(double needed, double stage, int stages) {
-		assertEquals(stages, AuxiliaryHeat.stages(needed, stage), "computed");
+		assertEquals(stages, Shortfall.stages(needed, stage), "computed");
 	}
 
 	@ParameterizedTest(name = "balance {0} °F, margin {1} F°: {2} °F")
@@ -107,6 +107,6 @@ class BalancePointTest {
 
 	@Test
 	void aStageOfNoSizeIsRefused() {
-		assertThrows(IllegalArgumentException.class, () -> AuxiliaryHeat.stages(5, 0));
+		assertThrows(IllegalArgumentException.class, () -> Shortfall.stages(5, 0));
 	}
 }

@@ -51,13 +51,13 @@ class HumidityTest {
 			"40, 40, 'Minnesota; seen (window trade: 45)'", "-40, 15, 'Minnesota; seen'" })
 	void winterLimitIsThePublishedOneAtItsLowerEdge(double outdoor, double percent, String source) {
 		assertEquals(percent, WinterHumidity.publishedPercent(outdoor), 1e-9, source);
-		assertEquals(percent, WinterHumidity.limitPercent(Glazing.DOUBLE, 70, outdoor), 1e-9, source);
+		assertEquals(percent, WinterHumidity.limitPercent(WindowGlass.DOUBLE, 70, outdoor), 1e-9, source);
 	}
 
 	@ParameterizedTest(name = "{0} °F outdoors: glass {1} °F, wet at {2} %")
 	@CsvSource({ "-20, 39.8, 33", "0, 46.5, 43", "20, 53.2, 55" })
 	void doubleGlassIsWarmerThanThePublishedLimitAsks(double outdoor, double glass, double percent) {
-		double computed = Glazing.DOUBLE.insideFahrenheit(70, outdoor);
+		double computed = WindowGlass.DOUBLE.insideFahrenheit(70, outdoor);
 		assertEquals(glass, computed, 0.05, "computed: U 0.49, film 1.46 Btu/h ft2 °F");
 		assertEquals(percent, WinterHumidity.condensationPercent(70, computed), 0.5, "computed");
 		assertTrue(WinterHumidity.publishedPercent(outdoor) < percent);
@@ -65,14 +65,14 @@ class HumidityTest {
 
 	@Test
 	void clearDoubleGlassAt40PercentBeginsToFogNearZero() {
-		assertEquals(0, outdoorWhereWet(Glazing.DOUBLE, 40), 8, "building advice forum, seen: about 0 °F at 70 °F indoors");
+		assertEquals(0, outdoorWhereWet(WindowGlass.DOUBLE, 40), 8, "building advice forum, seen: about 0 °F at 70 °F indoors");
 	}
 
 	@Test
 	void singleGlassAllowsLessThanThePublishedLimitInFrost() {
 		double glass = 70 - 1.04 / 1.46 * 70;
-		assertEquals(WinterHumidity.condensationPercent(70, glass), WinterHumidity.limitPercent(Glazing.SINGLE, 70, 0), 1e-9);
-		assertTrue(WinterHumidity.limitPercent(Glazing.SINGLE, 70, 0) < 25);
+		assertEquals(WinterHumidity.condensationPercent(70, glass), WinterHumidity.limitPercent(WindowGlass.SINGLE, 70, 0), 1e-9);
+		assertTrue(WinterHumidity.limitPercent(WindowGlass.SINGLE, 70, 0) < 25);
 	}
 
 	@Test
@@ -81,7 +81,7 @@ class HumidityTest {
 			double outdoor = in.number("outdoor", -60, 60);
 			double indoor = in.number("indoor", 60, 80);
 			double before = 0;
-			for (Glazing glazing : Glazing.values()) {
+			for (WindowGlass glazing : WindowGlass.values()) {
 				double limit = WinterHumidity.limitPercent(glazing, indoor, outdoor);
 				assertTrue(limit >= before && limit <= 40);
 				assertTrue(WinterHumidity.limitPercent(glazing, indoor, outdoor + 1) >= limit - 1e-9);
@@ -108,7 +108,7 @@ class HumidityTest {
 		assertThrows(IllegalArgumentException.class, () -> MoistAir.dewPointCelsius(20, 101));
 	}
 
-	private static double outdoorWhereWet(Glazing glazing, double percent) {
+	private static double outdoorWhereWet(WindowGlass glazing, double percent) {
 		double outdoor = 60;
 		while (WinterHumidity.condensationPercent(70, glazing.insideFahrenheit(70, outdoor)) > percent) {
 			outdoor -= 0.1;

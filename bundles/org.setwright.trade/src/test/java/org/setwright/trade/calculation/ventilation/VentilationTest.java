@@ -14,8 +14,8 @@ class VentilationTest {
 	@ParameterizedTest(name = "{0} ft2, {1} bedrooms: 62.2 {2} cfm, residential code {3} cfm")
 	@CsvSource({ "1000, 2, 52.5, 32.5", "1500, 3, 75.0, 45.0", "2000, 3, 90.0, 50.0", "2400, 4, 109.5, 61.5" })
 	void needDependsOnTheRuleThatApplies(double area, int bedrooms, double ashrae, double code) {
-		assertEquals(ashrae, VentilationRule.ASHRAE_62_2_EQUATION.cfm(area, bedrooms), 1e-9, "62.2-2013 form seen; computed");
-		assertEquals(code, VentilationRule.RESIDENTIAL_CODE.cfm(area, bedrooms), 1e-9,
+		assertEquals(ashrae, VentilationStandard.ASHRAE_62_2_EQUATION.cfm(area, bedrooms), 1e-9, "62.2-2013 form seen; computed");
+		assertEquals(code, VentilationStandard.RESIDENTIAL_CODE.cfm(area, bedrooms), 1e-9,
 				"IRC and IMC 4-9 form seen; 2000 ft2, 3 bedrooms is a published worked example");
 	}
 
@@ -29,27 +29,27 @@ class VentilationTest {
 		int[] published = { one, two, three, four, five };
 		for (int bedrooms = 1; bedrooms <= 5; bedrooms++) {
 			String source = "ASHRAE 62.2 table 4.1a (2016), seen twice; " + top + " ft2, " + bedrooms;
-			assertEquals(published[bedrooms - 1], VentilationRule.ASHRAE_62_2_TABLE.cfm(top, bedrooms), source);
-			assertEquals(published[bedrooms - 1], VentilationRule.ASHRAE_62_2_TABLE.cfm(Math.max(100, top - 499), bedrooms), source);
+			assertEquals(published[bedrooms - 1], VentilationStandard.ASHRAE_62_2_TABLE.cfm(top, bedrooms), source);
+			assertEquals(published[bedrooms - 1], VentilationStandard.ASHRAE_62_2_TABLE.cfm(Math.max(100, top - 499), bedrooms), source);
 		}
 	}
 
 	@Test
 	void theTableRefusesWhatItDoesNotList() {
-		assertThrows(IllegalArgumentException.class, () -> VentilationRule.ASHRAE_62_2_TABLE.cfm(5001, 3));
-		assertThrows(IllegalArgumentException.class, () -> VentilationRule.ASHRAE_62_2_TABLE.cfm(3000, 6));
+		assertThrows(IllegalArgumentException.class, () -> VentilationStandard.ASHRAE_62_2_TABLE.cfm(5001, 3));
+		assertThrows(IllegalArgumentException.class, () -> VentilationStandard.ASHRAE_62_2_TABLE.cfm(3000, 6));
 	}
 
 	@Test
 	void aHomeWithoutBedroomCountsAsOne() {
-		for (VentilationRule rule : VentilationRule.values()) {
+		for (VentilationStandard rule : VentilationStandard.values()) {
 			assertEquals(rule.cfm(700, 1), rule.cfm(700, 0));
 		}
 	}
 
 	@Test
 	void theMetricFormOfAshrae622() {
-		assertEquals(25.5, VentilationRule.ashraeLitresPerSecond(100, 2), 1e-9, "form from memory; computed");
+		assertEquals(25.5, VentilationStandard.ashraeLitresPerSecond(100, 2), 1e-9, "form from memory; computed");
 	}
 
 	@ParameterizedTest(name = "{0} cfm by a fan of {1} cfm: {2} min an hour")
@@ -89,16 +89,16 @@ class VentilationTest {
 		Inputs.forMany(4210, in -> {
 			double area = in.number("area", 100, 4900);
 			int bedrooms = in.whole("bedrooms", 0, 4);
-			for (VentilationRule rule : VentilationRule.values()) {
+			for (VentilationStandard rule : VentilationStandard.values()) {
 				assertTrue(rule.cfm(area + 100, bedrooms) >= rule.cfm(area, bedrooms));
 				assertTrue(rule.cfm(area, bedrooms + 1) >= rule.cfm(area, bedrooms));
 			}
-			assertTrue(VentilationRule.ASHRAE_62_2_TABLE.cfm(area, bedrooms) >= VentilationRule.ASHRAE_62_2_EQUATION.cfm(area, bedrooms) - 0.5);
+			assertTrue(VentilationStandard.ASHRAE_62_2_TABLE.cfm(area, bedrooms) >= VentilationStandard.ASHRAE_62_2_EQUATION.cfm(area, bedrooms) - 0.5);
 		});
 	}
 
 	@Test
 	void anAreaInSquareMetresIsRefusedWhenTooSmallForFeet() {
-		assertThrows(IllegalArgumentException.class, () -> VentilationRule.RESIDENTIAL_CODE.cfm(90, 3));
+		assertThrows(IllegalArgumentException.class, () -> VentilationStandard.RESIDENTIAL_CODE.cfm(90, 3));
 	}
 }

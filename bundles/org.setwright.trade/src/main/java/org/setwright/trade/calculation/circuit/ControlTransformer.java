@@ -9,7 +9,7 @@ import org.setwright.trade.calculation.Range;
  * @param nameplateVoltAmperes 1 to 1000 VA
  * @param secondaryVolts nominal, 1 to 30 V
  */
-public record Transformer(double nameplateVoltAmperes, double secondaryVolts) {
+public record ControlTransformer(double nameplateVoltAmperes, double secondaryVolts) {
 	/** The voltage control circuits are named after, in V. */
 	public static final double USUAL_VOLTS = 24;
 
@@ -18,14 +18,14 @@ public record Transformer(double nameplateVoltAmperes, double secondaryVolts) {
 	private static final Range PRIMARY = new Range("primary voltage", 100, 600, "V");
 	private static final Range LOAD = new Range("load", 0, 10_000, "VA");
 
-	public Transformer {
+	public ControlTransformer {
 		RATING.check(nameplateVoltAmperes);
 		VOLTS.check(secondaryVolts);
 	}
 
 	/** @return a transformer of 24 V and {@code nameplateVoltAmperes} (1 to 1000 VA) */
-	public static Transformer of24Volts(double nameplateVoltAmperes) {
-		return new Transformer(nameplateVoltAmperes, USUAL_VOLTS);
+	public static ControlTransformer of24Volts(double nameplateVoltAmperes) {
+		return new ControlTransformer(nameplateVoltAmperes, USUAL_VOLTS);
 	}
 
 	/** @return current at full nameplate load on the 24 V side, in A */

@@ -6,7 +6,7 @@ import org.setwright.trade.calculation.Range;
  * The rules for whole-dwelling ventilation in use. They differ by nearly two to one, and which one applies is a matter of
  * law, not of arithmetic: somebody has to say which the authority having jurisdiction has adopted.
  */
-public enum VentilationRule {
+public enum VentilationStandard {
 	/**
 	 * ASHRAE 62.2-2013 and later, equation: 0.03 cfm per square foot and 7.5 cfm per bedroom and one more (read in a model
 	 * mechanical code, section E 605.1.3).
@@ -42,7 +42,7 @@ public enum VentilationRule {
 
 	private final double perSquareFoot;
 
-	VentilationRule(double perSquareFoot) {
+	VentilationStandard(double perSquareFoot) {
 		this.perSquareFoot = perSquareFoot;
 	}
 

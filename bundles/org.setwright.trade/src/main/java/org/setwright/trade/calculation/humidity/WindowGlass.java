@@ -9,7 +9,7 @@ import org.setwright.trade.calculation.Range;
  * Source: heat transfer coefficients of clear glass with 1/2 inch gaps, ASHRAE Handbook Fundamentals, chapter 15, winter
  * conditions (from memory); film inside 1.46 Btu/h ft2 °F, same chapter (from memory).
  */
-public enum Glazing {
+public enum WindowGlass {
 	SINGLE(1.04), DOUBLE(0.49), TRIPLE(0.31);
 
 	private static final double INSIDE_FILM = 1.46;
@@ -17,7 +17,7 @@ public enum Glazing {
 
 	private final double coefficient;
 
-	Glazing(double coefficient) {
+	WindowGlass(double coefficient) {
 		this.coefficient = coefficient;
 	}
 
