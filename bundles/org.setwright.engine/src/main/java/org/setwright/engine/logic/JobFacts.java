@@ -2,7 +2,6 @@ package org.setwright.engine.logic;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -75,25 +74,9 @@ public final class JobFacts {
 				: place.kind().answer(facts.get(place.item()), place.field().get());
 	}
 
-	/**
-	 * @return what somebody would have to look up to know the answer at {@code place}: itself, or for a calculated field
-	 *         the unknown fields it is computed from
-	 */
+	/** @return what somebody would have to look up to know the answer at {@code place}, see {@link Catalogue#toLookUp} */
 	public Set<JobField> toLookUp(JobField place) {
-		Set<JobField> sources = new LinkedHashSet<>();
-		place.field().flatMap(Field::calculation).ifPresent(c -> c.from().forEach(f -> addUnknown(f, sources)));
-		return sources.isEmpty() ? Set.of(place) : sources;
-	}
-
-	private void addUnknown(String kindAndField, Set<JobField> into) {
-		int dot = kindAndField.indexOf('.');
-		FactKind kind = catalogue.kind(kindAndField.substring(0, dot)).orElseThrow();
-		Field field = kind.field(kindAndField.substring(dot + 1)).orElseThrow();
-		for (Item item : items(kind)) {
-			if (item.phantom() || item.answer(field) == null) {
-				into.addAll(toLookUp(item.place(field)));
-			}
-		}
+		return catalogue.toLookUp(job, place);
 	}
 
 	private static List<Item> items(FactKind kind, Job.Entry entry) {

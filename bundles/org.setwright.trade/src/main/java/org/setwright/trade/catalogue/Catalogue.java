@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -66,11 +67,18 @@ public final class Catalogue {
 
 	/** @return {@code job} with its calculated facts added (or computed afresh) */
 	public Job withCalculations(Job job) {
-		Job result = job;
-		for (var calculation : calculations.entrySet()) {
-			result = result.with(calculation.getKey(), calculation.getValue().apply(job));
-		}
-		return result;
+		Map<FactKind, Job.Entry> entries = new LinkedHashMap<>(job.entries());
+		calculations.forEach((kind, compute) -> entries.put(kind, compute.apply(job)));
+		return new Job(entries);
+	}
+
+	/**
+	 * @param job with or without its calculated facts
+	 * @return what somebody would have to look up to know the answer at {@code place}, which is unknown: itself, or for
+	 *         something computed the unknown fields it still depends on
+	 */
+	public Set<JobField> toLookUp(Job job, JobField place) {
+		return new LookUps(this, calculations::get, job).of(place);
 	}
 
 	/** Collects the entries of a catalogue. */

@@ -58,15 +58,25 @@ public record Job(Map<FactKind, Entry> entries) {
 		return entries.getOrDefault(kind, Entry.UNKNOWN);
 	}
 
+	/** @return what is said about the kind that record class {@code type} describes */
+	public Entry entry(Class<? extends Fact> type) {
+		for (Map.Entry<FactKind, Entry> entry : entries.entrySet()) {
+			if (entry.getKey().type() == type) {
+				return entry.getValue();
+			}
+		}
+		return Entry.UNKNOWN;
+	}
+
 	/** @return the only fact of record class {@code type}, or empty when there is none or nobody has said */
 	public <F extends Fact> Optional<F> one(Class<F> type) {
-		return all(type).stream().findFirst();
+		List<Fact> facts = entry(type).facts();
+		return facts.isEmpty() ? Optional.empty() : Optional.of(type.cast(facts.get(0)));
 	}
 
 	/** @return the facts of record class {@code type}; empty when there are none or nobody has said */
 	public <F extends Fact> List<F> all(Class<F> type) {
-		return entries.entrySet().stream().filter(e -> e.getKey().type() == type).flatMap(e -> e.getValue().facts().stream())
-				.map(type::cast).toList();
+		return entry(type).facts().stream().map(type::cast).toList();
 	}
 
 	/** @return the same job saying {@code entry} about {@code kind} */

@@ -1,17 +1,17 @@
 package org.setwright.trade.calculation;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
 /** Random inputs for property tests; a failure says which seed and which inputs made it fail. */
 public final class Inputs {
 	private static final int ROUNDS = 2000;
 
-	private final Random random;
+	private final SplittableRandom random;
 	private final StringBuilder drawn = new StringBuilder();
 
 	private Inputs(long seed) {
-		random = new Random(seed);
+		random = new SplittableRandom(seed);
 	}
 
 	/** Runs {@code property} on many inputs, each round with a seed of its own from {@code seed} on. */

@@ -16,7 +16,7 @@ import org.setwright.trade.equipment.OutdoorUnit;
 /** Whether enough air moves over the cooling coil. */
 @About(label = "cooling airflow", meaning = "How much air moves over the cooling coil for its capacity: about 350 to 450 cfm per ton is usual.")
 public record CoolingAirflow(
-		@Calculated(from = { "IndoorUnit.kind", "IndoorUnit.airflow", "OutdoorUnit.kind", "OutdoorUnit.coolingCapacityAt95F" },
+		@Calculated(from = { "IndoorUnit.kind", "IndoorUnit.airflow", "OutdoorUnit.coolingCapacityAt95F" },
 				formula = "airflow over cooling capacity in tons of 12,000 Btu/h",
 				source = "common practice: 400 cfm per ton, about 350 for more drying, up to 450 in dry climates")
 		@Asked(label = "per ton", meaning = "Air moved on a cooling call for each ton of cooling.", unit = CUBIC_FOOT_PER_MINUTE, least = 0, most = 15000)

@@ -31,7 +31,7 @@ public record DualFuelChangeover(
 				"EnergyPrices.oilPerGallon" },
 				formula = "price of a Btu from resistance heat over price of a Btu from the furnace, its efficiency counted",
 				source = "U.S. Energy Information Administration, comparing the cost of heating fuels; heat contents from its units page")
-		@Asked(label = "break-even COP", meaning = "The COP above which heat from the heat pump costs less than heat from the furnace.", least = 0, most = 1000)
+		@Asked(label = "break-even COP", meaning = "The COP above which heat from the heat pump costs less than heat from the furnace.", least = 0, most = 10000)
 		Answer<Quantity> breakEvenCop,
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.copAt47F", "OutdoorUnit.copAt17F", "AuxiliaryHeat.kind",
 				"IndoorUnit.fuel", "IndoorUnit.efficiency", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",

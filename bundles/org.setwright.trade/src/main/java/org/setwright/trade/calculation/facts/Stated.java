@@ -26,16 +26,12 @@ record Stated(Job job) {
 
 	/** @return whether there is a fact of {@code type} whose {@code field} passes {@code test} */
 	<F extends Fact, T> Answer<Boolean> any(Class<F> type, Function<F, Answer<T>> field, Predicate<T> test) {
-		return switch (presence(type)) {
+		Job.Entry entry = job.entry(type);
+		return switch (entry.presence()) {
 			case UNKNOWN -> Answer.unknown();
 			case NONE -> Answer.of(false);
-			case PRESENT -> or(job.all(type).stream().map(fact -> field.apply(fact).map(test::test)).toList());
+			case PRESENT -> or(entry.facts().stream().map(fact -> field.apply(type.cast(fact)).map(test::test)).toList());
 		};
-	}
-
-	private Job.Presence presence(Class<? extends Fact> type) {
-		return job.entries().entrySet().stream().filter(e -> e.getKey().type() == type).findFirst()
-				.map(e -> e.getValue().presence()).orElse(Job.Presence.UNKNOWN);
 	}
 
 	/** @return whether all hold; false as soon as one certainly does not */
