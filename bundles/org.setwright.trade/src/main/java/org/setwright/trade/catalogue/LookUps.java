@@ -89,11 +89,9 @@ final class LookUps {
 	}
 
 	private static boolean open(JobField place, Job.Entry entry) {
-		return switch (entry.presence()) {
-			case UNKNOWN -> true;
-			case NONE -> false;
-			case PRESENT -> place.field().isPresent()
-					&& !place.kind().answer(entry.facts().get(place.item()), place.field().get()).isKnown();
-		};
+		if (entry.presence() == Job.Presence.UNKNOWN || place.field().isEmpty() || entry.facts().isEmpty()) {
+			return entry.presence() == Job.Presence.UNKNOWN;
+		}
+		return !place.kind().answer(entry.facts().get(place.item()), place.field().get()).isKnown();
 	}
 }
