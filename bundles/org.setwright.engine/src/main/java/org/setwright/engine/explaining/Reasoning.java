@@ -1,7 +1,6 @@
 package org.setwright.engine.explaining;
 
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -28,56 +27,23 @@ public final class Reasoning {
 
 	/** @return the firing of {@code rule} in this {@code way} */
 	public Firing firing(Rule rule, Verdict.Way way) {
-		List<Reason> reasons = new ArrayList<>();
-		Iterator<Verdict.Choice> choices = way.choices().iterator();
-		rule.when().forEach(c -> add(c, choices, reasons));
-		return new Firing(rule, reasons);
+		return new Firing(rule, way.steps().stream().map(this::reason).toList());
 	}
 
-	private void add(Condition condition, Iterator<Verdict.Choice> choices, List<Reason> reasons) {
-		if (condition instanceof Condition.Pattern) {
-			reasons.add(ofFact(choices.next()));
-		} else if (condition instanceof Condition.Found found) {
-			reasons.add(new Reason.OfFinding(found.finding(), makers.apply(found.finding()), sentence(Wording.of(found))));
-		} else if (condition instanceof Condition.All all) {
-			all.inner().forEach(c -> add(c, choices, reasons));
-		} else if (condition instanceof Condition.Either either) {
-			either(either, choices, reasons);
-		} else {
-			List<JobField> looked = new ArrayList<>();
-			looked(condition, looked);
-			reasons.add(new Reason.OfAbsence(looked, sentence(Wording.of(condition))));
-		}
-	}
-
-	/** Of conditions joined by or, the one that held is told by the next choice; a branch without patterns has none. */
-	private void either(Condition.Either either, Iterator<Verdict.Choice> choices, List<Reason> reasons) {
-		List<Verdict.Choice> rest = new ArrayList<>();
-		choices.forEachRemaining(rest::add);
-		for (Condition branch : either.inner()) {
-			if (!rest.isEmpty() && firstPattern(branch) == rest.get(0).pattern()) {
-				add(branch, rest.iterator(), reasons);
-				return;
-			}
+	private Reason reason(Verdict.Step step) {
+		if (step.condition() instanceof Condition.Pattern pattern) {
+			return ofFact(pattern, step.item().orElseThrow());
+		} else if (step.condition() instanceof Condition.Found found) {
+			return new Reason.OfFinding(found.finding(), makers.apply(found.finding()), sentence(Wording.of(found)));
 		}
 		List<JobField> looked = new ArrayList<>();
-		looked(either, looked);
-		reasons.add(new Reason.OfAbsence(looked, sentence(Wording.of(either))));
+		looked(step.condition(), looked);
+		return new Reason.OfAbsence(looked, sentence(Wording.of(step.condition())));
 	}
 
-	private static Condition firstPattern(Condition condition) {
-		if (condition instanceof Condition.Pattern) {
-			return condition;
-		} else if (condition instanceof Condition.All && !condition.inner().isEmpty()) {
-			return firstPattern(condition.inner().get(0));
-		}
-		return null;
-	}
-
-	private Reason ofFact(Verdict.Choice choice) {
-		JobFacts.Item item = choice.item();
+	private Reason ofFact(Condition.Pattern pattern, JobFacts.Item item) {
 		List<Reason.Tested> tested = new ArrayList<>();
-		tested(choice.pattern().test(), item, tested);
+		tested(pattern.test(), item, tested);
 		String numbered = item.kind().label() + (item.kind().many() ? " " + (item.item() + 1) : "");
 		String answers = tested.stream().map(t -> t.field().field().orElseThrow().label() + " is " + text(t))
 				.distinct().collect(Collectors.joining("; "));

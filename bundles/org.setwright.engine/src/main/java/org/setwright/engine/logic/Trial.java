@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.setwright.engine.language.Action;
@@ -24,7 +25,7 @@ public final class Trial {
 	private final Function<String, Verdict> findings;
 	private final List<Operand.Bound> used;
 	private final Bindings bindings = new Bindings();
-	private final Deque<Verdict.Choice> chosen = new ArrayDeque<>();
+	private final Deque<Verdict.Step> steps = new ArrayDeque<>();
 	private final List<Verdict.Way> ways = new ArrayList<>();
 	private final Set<JobField> heldBy = new LinkedHashSet<>();
 	private Truth best = Truth.FALSE;
@@ -77,7 +78,7 @@ public final class Trial {
 		Truth all = missing.isEmpty() ? truth : Truth.UNKNOWN;
 		best = best.or(all);
 		if (all == Truth.TRUE) {
-			ways.add(new Verdict.Way(List.copyOf(chosen), values));
+			ways.add(new Verdict.Way(List.copyOf(steps), values));
 		} else {
 			unknowns.forEach(heldBy::addAll);
 			heldBy.addAll(missing);
@@ -91,6 +92,7 @@ public final class Trial {
 		}
 		End rest = (truth, more) -> walk(conditions, next + 1, truth, more, end);
 		Condition condition = conditions.get(next);
+		Verdict.Step step = new Verdict.Step(condition, Optional.empty());
 		if (condition instanceof Condition.Pattern pattern) {
 			pattern(pattern, sofar, unknowns, rest);
 		} else if (condition instanceof Condition.All all) {
@@ -99,11 +101,11 @@ public final class Trial {
 			either.inner().forEach(branch -> walk(List.of(branch), 0, sofar, unknowns, rest));
 		} else if (condition instanceof Condition.Found found) {
 			Verdict made = findings.apply(found.finding());
-			go(sofar.and(made.truth()), unknowns, made.unknowns(), rest);
+			go(step, sofar.and(made.truth()), unknowns, made.unknowns(), rest);
 		} else {
 			Set<JobField> inside = new LinkedHashSet<>();
 			Truth truth = apart(condition.inner(), inside);
-			go(sofar.and(condition instanceof Condition.Not ? truth.not() : truth), unknowns, inside, rest);
+			go(step, sofar.and(condition instanceof Condition.Not ? truth.not() : truth), unknowns, inside, rest);
 		}
 	}
 
@@ -116,13 +118,12 @@ public final class Trial {
 				truth = truth.and(Truth.UNKNOWN);
 				own.add(JobField.presence(pattern.kind()));
 			}
-			chosen.addLast(new Verdict.Choice(pattern, item));
-			go(sofar.and(truth), unknowns, truth == Truth.UNKNOWN ? own : Set.of(), rest);
-			chosen.removeLast();
+			go(new Verdict.Step(pattern, Optional.of(item)), sofar.and(truth), unknowns,
+					truth == Truth.UNKNOWN ? own : Set.of(), rest);
 		}
 	}
 
-	private static void go(Truth truth, List<Set<JobField>> unknowns, Set<JobField> more, End rest) {
+	private void go(Verdict.Step step, Truth truth, List<Set<JobField>> unknowns, Set<JobField> more, End rest) {
 		if (truth == Truth.FALSE) {
 			return;
 		}
@@ -131,7 +132,9 @@ public final class Trial {
 			all = new ArrayList<>(unknowns);
 			all.add(more);
 		}
+		steps.addLast(step);
 		rest.reached(truth, all);
+		steps.removeLast();
 	}
 
 	/** Tries conditions whose names are not seen outside. @param unknowns gets what keeps them open */

@@ -2,6 +2,7 @@ package org.setwright.engine.logic;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.Operand;
@@ -26,17 +27,17 @@ public record Verdict(Truth truth, List<Way> ways, Set<JobField> unknowns) {
 	/**
 	 * One way in which conditions hold.
 	 *
-	 * @param choices for each pattern outside not and exists, the fact that made it hold, in rule order
+	 * @param steps the conditions it went through, in rule order; of those joined by or, the one that held
 	 * @param values where the answer stands that each name used by an action stands for
 	 */
-	public record Way(List<Choice> choices, Map<Operand.Bound, JobField> values) {
+	public record Way(List<Step> steps, Map<Operand.Bound, JobField> values) {
 		public Way {
-			choices = List.copyOf(choices);
+			steps = List.copyOf(steps);
 			values = Map.copyOf(values);
 		}
 	}
 
-	/** The fact that made a pattern hold. */
-	public record Choice(Condition.Pattern pattern, JobFacts.Item item) {
+	/** A condition that held. @param item the fact that made a pattern hold; empty for other conditions */
+	public record Step(Condition condition, Optional<JobFacts.Item> item) {
 	}
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.setwright.engine.language.Action;
-import org.setwright.engine.language.Comparison;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
@@ -105,9 +104,8 @@ final class ConditionWriter {
 
 	private String compare(String field, Test.Compare compare, boolean certain) {
 		if (compare.right() instanceof Operand.Literal literal) {
-			String value = DrlWriter.literal(literal.value().plain());
-			String written = field + " " + compare.comparison().sign() + " " + value;
-			return certain && compare.comparison() == Comparison.EQUAL ? written : guarded(field, written, certain);
+			return guarded(field,
+					field + " " + compare.comparison().sign() + " " + DrlWriter.literal(literal.value().plain()), certain);
 		}
 		Operand.Bound bound = (Operand.Bound) compare.right();
 		String right = bound.ofFact() ? ofFact(bound.variable(), bound.field()) : answer(bound.variable());
@@ -116,6 +114,7 @@ final class ConditionWriter {
 				: "( " + field + " == null || " + right + " == null || " + written + " )";
 	}
 
+	/** The engine takes null for false, so even an equality has to ask for null first. */
 	private static String guarded(String field, String test, boolean certain) {
 		return certain ? "( " + field + " != null && " + test + " )" : "( " + field + " == null || " + test + " )";
 	}

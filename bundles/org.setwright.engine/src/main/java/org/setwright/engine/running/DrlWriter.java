@@ -85,7 +85,7 @@ final class DrlWriter {
 	/** @return {@code text} in quotes; nothing in it can end them */
 	static String quoted(String text) {
 		return text.chars().mapToObj(c -> c >= 32 && c < 127 && c != '"' && c != '\\' ? String.valueOf((char) c)
-				: String.format("\\u%04x", c)).collect(Collectors.joining("", "\"", "\""));
+				: String.format("\\u%04X", c)).collect(Collectors.joining("", "\"", "\""));
 	}
 
 	private static String javaType(Field field) {

@@ -70,15 +70,14 @@ public final class Program {
 		});
 	}
 
+	/** Sets unknown answers to null by hand: the engine's own new facts would hold zero and false there. */
 	private Object fact(JobFacts.Item item) {
 		FactType type = types.get(item.kind());
 		try {
 			Object fact = type.newInstance();
 			type.set(fact, "phantom", item.phantom());
 			for (int i = 0; i < item.answers().length; i++) {
-				if (item.answers()[i] != null) {
-					type.set(fact, DrlWriter.field(item.kind().fields().get(i)), item.answers()[i]);
-				}
+				type.set(fact, DrlWriter.field(item.kind().fields().get(i)), item.answers()[i]);
 			}
 			return fact;
 		} catch (InstantiationException | IllegalAccessException impossible) {
