@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,7 +38,7 @@ final class Run {
 	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
 	private final JobFacts job;
-	private final Verdict[] verdicts;
+	private final Map<Rule, Verdict> verdicts = new IdentityHashMap<>();
 	private final Map<String, List<Firing>> makers = new HashMap<>();
 
 	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job) {
@@ -45,7 +46,6 @@ final class Run {
 		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
-		verdicts = new Verdict[rules.size()];
 	}
 
 	/** @param fired the rules that fired in the rule engine, by number */
@@ -86,24 +86,16 @@ final class Run {
 	}
 
 	private void tryAll() {
-		Map<Integer, List<Integer>> byLevel = new java.util.TreeMap<>();
-		Map<Rule, Integer> numbers = new java.util.IdentityHashMap<>();
-		for (int i = 0; i < rules.size(); i++) {
-			numbers.put(rules.get(i), i);
-			byLevel.computeIfAbsent(order.level(rules.get(i)), x -> new ArrayList<>()).add(i);
-		}
-		for (List<Integer> level : byLevel.values()) {
-			for (int i : level) {
-				verdicts[i] = Trial.of(rules.get(i), job, name -> finding(name, numbers));
-			}
+		for (Rule rule : order.sequence()) {
+			verdicts.put(rule, Trial.of(rule, job, this::finding));
 		}
 	}
 
-	private Verdict finding(String name, Map<Rule, Integer> numbers) {
+	private Verdict finding(String name) {
 		Truth truth = Truth.FALSE;
 		Set<JobField> unknowns = new LinkedHashSet<>();
 		for (Rule maker : order.makers(name)) {
-			Verdict made = verdicts[numbers.get(maker)];
+			Verdict made = verdicts.get(maker);
 			truth = truth.or(made.truth());
 			unknowns.addAll(made.unknowns());
 		}
@@ -111,34 +103,30 @@ final class Run {
 	}
 
 	private void compare(BitSet fired) {
-		for (int i = 0; i < verdicts.length; i++) {
-			if (fired.get(i) != (verdicts[i].truth() == Truth.TRUE)) {
+		for (int i = 0; i < rules.size(); i++) {
+			if (fired.get(i) != (verdicts.get(rules.get(i)).truth() == Truth.TRUE)) {
 				throw new Disagreement(rules.get(i).name());
 			}
 		}
 	}
 
+	/** Explains lower levels first, so that the reasons for a finding are there when a rule rests on it. */
 	private List<Firing> firings() {
 		Reasoning reasoning = new Reasoning(job, name -> makers.getOrDefault(name, List.of()));
-		Map<Integer, List<Firing>> byRule = new java.util.TreeMap<>();
-		java.util.stream.IntStream.range(0, verdicts.length).boxed().filter(i -> verdicts[i].truth() == Truth.TRUE)
-				.sorted(Comparator.comparingInt(i -> order.level(rules.get(i)))).forEach(i -> {
-					List<Firing> firings = verdicts[i].ways().stream().map(w -> reasoning.firing(rules.get(i), w)).toList();
-					byRule.put(i, firings);
-					FindingOrder.made(rules.get(i))
-							.forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).addAll(firings));
-				});
-		return byRule.values().stream().flatMap(List::stream).toList();
+		Map<Rule, List<Firing>> byRule = new IdentityHashMap<>();
+		for (Rule rule : order.sequence()) {
+			List<Firing> firings = verdicts.get(rule).ways().stream().map(w -> reasoning.firing(rule, w)).toList();
+			byRule.put(rule, firings);
+			if (!firings.isEmpty()) {
+				FindingOrder.made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).addAll(firings));
+			}
+		}
+		return rules.stream().flatMap(r -> byRule.get(r).stream()).toList();
 	}
 
 	private List<HeldOpen> heldOpen() {
-		List<HeldOpen> heldOpen = new ArrayList<>();
-		for (int i = 0; i < verdicts.length; i++) {
-			if (verdicts[i].truth() == Truth.UNKNOWN) {
-				heldOpen.add(new HeldOpen(rules.get(i), lookUps(verdicts[i].unknowns())));
-			}
-		}
-		return heldOpen;
+		return rules.stream().filter(r -> verdicts.get(r).truth() == Truth.UNKNOWN)
+				.map(r -> new HeldOpen(r, lookUps(verdicts.get(r).unknowns()))).toList();
 	}
 
 	private Set<JobField> lookUps(Set<JobField> unknowns) {
@@ -151,10 +139,10 @@ final class Run {
 	private Map<Setting, List<Proposal>> proposals(List<Firing> firings) {
 		Map<Setting, List<Proposal>> proposals = new LinkedHashMap<>();
 		int at = 0;
-		for (int i = 0; i < verdicts.length; i++) {
-			for (Verdict.Way way : verdicts[i].ways()) {
+		for (Rule rule : rules) {
+			for (Verdict.Way way : verdicts.get(rule).ways()) {
 				Firing firing = firings.get(at++);
-				for (Action action : rules.get(i).then()) {
+				for (Action action : rule.then()) {
 					if (action instanceof Action.Propose propose) {
 						add(new Proposal(propose.setting(), value(propose.value(), way), firing), proposals);
 					}

@@ -29,6 +29,7 @@ final class RandomBooks {
 	private final Random random;
 	private final List<String> bound = new ArrayList<>();
 	private int names;
+	private int lists;
 
 	RandomBooks(long seed) {
 		random = new Random(seed);
@@ -38,6 +39,7 @@ final class RandomBooks {
 		StringBuilder rules = new StringBuilder();
 		for (int i = 0; i < count; i++) {
 			bound.clear();
+			lists = 0;
 			StringBuilder when = new StringBuilder();
 			int conditions = random.nextInt(4);
 			for (int c = 0; c < conditions; c++) {
@@ -74,6 +76,10 @@ final class RandomBooks {
 
 	private String pattern(boolean mayBind) {
 		FactKind kind = KINDS.get(random.nextInt(KINDS.size()));
+		while (kind.many() && lists == 3) {
+			kind = KINDS.get(random.nextInt(KINDS.size()));
+		}
+		lists += kind.many() ? 1 : 0;
 		List<String> tests = new ArrayList<>();
 		List<String> names = new ArrayList<>();
 		int count = random.nextInt(3);

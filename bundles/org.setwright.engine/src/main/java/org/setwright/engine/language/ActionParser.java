@@ -68,7 +68,13 @@ final class ActionParser {
 			throw new Lost();
 		}
 		in.expect(",", how);
+		Token written = in.peek();
 		Optional<Operand> value = operands.read(setting.get().domain(), setting.get().label(), scope);
+		if (value.isPresent() && value.get() instanceof Operand.Bound bound
+				&& !bound.field().domain().within(setting.get().domain())) {
+			in.fault(written, bound.field().label() + " can be more than " + setting.get().label() + " allows.",
+					"Test it first and propose a written value: " + setting.get().domain().allowed() + ".");
+		}
 		in.expect(")", how);
 		return value.map(v -> new Action.Propose(setting.get(), v, at));
 	}

@@ -2,13 +2,15 @@ package org.setwright.engine.language;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.setwright.book.Problem;
 
 /**
@@ -18,7 +20,8 @@ import org.setwright.book.Problem;
  */
 public final class FindingOrder {
 	private final Map<String, List<Rule>> makers = new LinkedHashMap<>();
-	private final Map<Rule, Integer> levels = new LinkedHashMap<>();
+	private final Map<Rule, Integer> levels = new IdentityHashMap<>();
+	private final List<Rule> sequence;
 	private final List<Problem> problems = new ArrayList<>();
 
 	private FindingOrder(Collection<Rule> rules) {
@@ -26,8 +29,8 @@ public final class FindingOrder {
 			made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).add(rule));
 		}
 		rules.forEach(this::checkKnown);
-		Map<Rule, Integer> done = new HashMap<>();
-		rules.forEach(rule -> levels.put(rule, level(rule, done, new LinkedHashSet<>())));
+		rules.forEach(rule -> findLevel(rule, new ArrayList<>()));
+		sequence = rules.stream().sorted(Comparator.comparingInt(levels::get)).toList();
 	}
 
 	/** @return the order of {@code rules}, with problems for findings nobody makes and for circles */
@@ -43,6 +46,11 @@ public final class FindingOrder {
 	/** @return the level of {@code rule}, from 0 */
 	public int level(Rule rule) {
 		return levels.get(rule);
+	}
+
+	/** @return all rules, lower levels first, else in book order */
+	public List<Rule> sequence() {
+		return sequence;
 	}
 
 	/** @return the rules that make {@code finding} */
@@ -84,25 +92,27 @@ public final class FindingOrder {
 		}
 	}
 
-	private int level(Rule rule, Map<Rule, Integer> done, Set<Rule> open) {
-		Integer known = done.get(rule);
+	/** @param open the rules whose levels wait for this one's */
+	private int findLevel(Rule rule, List<Rule> open) {
+		Integer known = levels.get(rule);
 		if (known != null) {
 			return known;
 		}
-		if (!open.add(rule)) {
-			problems.add(Problem.error(rule.at(), "The rule \"" + rule.name() + "\" depends on its own finding: "
-					+ open.stream().map(r -> "\"" + r.name() + "\"").reduce((a, b) -> a + ", " + b).orElse("") + ".",
+		if (open.stream().anyMatch(r -> r == rule)) {
+			problems.add(Problem.error(rule.at(), "The rule \"" + rule.name() + "\" depends on its own finding, by way of: "
+					+ open.stream().map(Rule::name).collect(Collectors.joining(", ")) + ".",
 					"Let one of these rules test job fields instead of the finding."));
 			return 0;
 		}
+		open.add(rule);
 		int level = 0;
 		for (Condition.Found found : asked(rule.when())) {
 			for (Rule maker : makers(found.finding())) {
-				level = Math.max(level, 1 + level(maker, done, open));
+				level = Math.max(level, 1 + findLevel(maker, open));
 			}
 		}
-		open.remove(rule);
-		done.put(rule, level);
+		open.remove(open.size() - 1);
+		levels.put(rule, level);
 		return level;
 	}
 }

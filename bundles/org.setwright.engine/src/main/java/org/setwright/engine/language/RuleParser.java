@@ -23,6 +23,7 @@ public final class RuleParser {
 		}
 	}
 
+	private static final int MOST_LISTS = 3;
 	private static final List<String> NOTES = List.of("authority", "because", "source");
 
 	private final Catalogue catalogue;
@@ -91,17 +92,33 @@ public final class RuleParser {
 			in.fault(name, "A rule needs a name people can tell it by, of at most 120 characters.", "Name what it decides.");
 		}
 		Map<String, Token> notes = notes();
+		Authority authority = authority(name, notes);
+		String because = note("because", name, notes);
+		String source = note("source", name, notes);
 		in.expect("when", "After the name come @authority, @because and @source, then when.");
 		Scope scope = new Scope(null);
 		List<Condition> when = new ConditionParser(in, catalogue).until("then", scope);
+		refuseWideSearch(name, when);
 		in.next();
 		List<Action> then = new ActionParser(in, catalogue).untilEnd(scope);
 		Token end = in.next();
 		if (then.isEmpty()) {
 			in.fault(end, "The rule \"" + name.text() + "\" says nothing.", "Add propose( SETTING, value ); before end.");
 		}
-		return new Rule(name.text(), authority(name, notes), note("because", name, notes), note("source", name, notes), when,
-				then, in.position(first), in.textSince(first));
+		return new Rule(name.text(), authority, because, source, when, then, in.position(first), in.textSince(first));
+	}
+
+	/** Each pattern on a list multiplies the ways to try by the length of the list. */
+	private void refuseWideSearch(Token name, List<Condition> when) {
+		if (when.stream().mapToInt(RuleParser::lists).sum() > MOST_LISTS) {
+			in.fault(name, "The rule \"" + name.text() + "\" looks through lists, such as wires, more than " + MOST_LISTS
+					+ " times, which could take forever.", "Split it: let one rule find( ... ) part of it.");
+		}
+	}
+
+	private static int lists(Condition condition) {
+		int own = condition instanceof Condition.Pattern pattern && pattern.kind().many() ? 1 : 0;
+		return own + condition.inner().stream().mapToInt(RuleParser::lists).sum();
 	}
 
 	/** Reads the annotations: the word and the text between its brackets, as a token holding that text. */

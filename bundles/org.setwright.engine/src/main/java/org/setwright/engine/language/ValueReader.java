@@ -39,7 +39,7 @@ final class ValueReader {
 	}
 
 	private Optional<Value> word(Token token, Domain domain, String of) throws Lost {
-		if (in.sees(".") || in.sees("(")) {
+		if (Vocabulary.remedyFor(token.text()).isPresent() || in.sees(".") || in.sees("(")) {
 			return in.lose(token, "\"" + token.text() + in.next().text() + "\" is program code, and a rule cannot run any.",
 					"Write " + allowed(domain) + ".");
 		}

@@ -1,5 +1,6 @@
 package org.setwright.engine.running;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,14 +58,21 @@ final class ConditionWriter {
 			}
 		});
 		binds(pattern.test(), parts);
-		List<Test> tests = pattern.test() instanceof Test.AllOf all ? all.tests() : List.of(pattern.test());
-		tests.forEach(t -> {
-			String written = test(t, certain);
-			if (!written.isEmpty()) {
-				parts.add(written);
-			}
-		});
+		tests(pattern.test(), certain, parts);
 		return DrlWriter.type(pattern.kind()) + "( " + String.join(", ", parts) + " )";
+	}
+
+	/** Separate tests are quicker than joined ones: the engine shares and indexes them. */
+	private void tests(Test test, boolean certain, Set<String> parts) {
+		if (test instanceof Test.AllOf all) {
+			all.tests().forEach(t -> tests(t, certain, parts));
+		} else if (certain && test instanceof Test.OfField ofField && !(test instanceof Test.IsUnknown)) {
+			nullable(ofField).forEach(n -> parts.add(n + " != null"));
+			parts.add(bare(ofField));
+		} else {
+			parts.add(test(test, certain));
+		}
+		parts.remove("");
 	}
 
 	private static void binds(Test test, Set<String> parts) {
@@ -78,45 +86,47 @@ final class ConditionWriter {
 	/** @return the test, or "" when it always holds */
 	private String test(Test test, boolean certain) {
 		if (test instanceof Test.AllOf all) {
-			return joined(all.tests(), " && ", certain);
+			return joined(all.tests().stream().map(t -> test(t, certain)).toList(), " && ");
 		} else if (test instanceof Test.AnyOf any) {
-			return joined(any.tests(), " || ", certain);
+			return joined(any.tests().stream().map(t -> test(t, certain)).toList(), " || ");
+		} else if (test instanceof Test.IsUnknown isUnknown) {
+			String field = DrlWriter.field(isUnknown.field());
+			return isUnknown.unknown() ? field + " == null"
+					: certain ? field + " != null" : "( " + field + " != null || phantom == true )";
+		} else if (test instanceof Test.Bind && !certain) {
+			return "";
 		}
-		String field = DrlWriter.field(((Test.OfField) test).field());
-		if (test instanceof Test.IsUnknown isUnknown) {
-			return isUnknown.unknown() ? field + " == null" : certain ? field + " != null" : "( " + field + " != null || phantom == true )";
-		} else if (test instanceof Test.Bind) {
-			return certain ? field + " != null" : "";
-		} else if (test instanceof Test.Compare compare) {
-			return compare(field, compare, certain);
-		} else if (test instanceof Test.Among among) {
-			String values = among.values().stream().map(v -> DrlWriter.literal(v.plain())).collect(Collectors.joining(", "));
-			return guarded(field, field + (among.among() ? " in ( " : " not in ( ") + values + " )", certain);
-		}
-		Test.Matches matches = (Test.Matches) test;
-		return guarded(field, field + " matches " + DrlWriter.quoted(matches.expression().pattern()), certain);
+		Test.OfField ofField = (Test.OfField) test;
+		List<String> parts = new ArrayList<>(nullable(ofField).stream().map(n -> n + (certain ? " != null" : " == null")).toList());
+		parts.add(bare(ofField));
+		return joined(parts, certain ? " && " : " || ");
 	}
 
-	private String joined(List<Test> tests, String joint, boolean certain) {
-		List<String> written = tests.stream().map(t -> test(t, certain)).filter(t -> !t.isEmpty()).toList();
+	private static String joined(List<String> parts, String joint) {
+		List<String> written = parts.stream().filter(t -> !t.isEmpty()).toList();
 		return written.isEmpty() ? "" : "( " + String.join(joint, written) + " )";
 	}
 
-	private String compare(String field, Test.Compare compare, boolean certain) {
-		if (compare.right() instanceof Operand.Literal literal) {
-			return guarded(field,
-					field + " " + compare.comparison().sign() + " " + DrlWriter.literal(literal.value().plain()), certain);
-		}
-		Operand.Bound bound = (Operand.Bound) compare.right();
-		String right = bound.ofFact() ? ofFact(bound.variable(), bound.field()) : answer(bound.variable());
-		String written = field + " " + compare.comparison().sign() + " " + right;
-		return certain ? "( " + field + " != null && " + right + " != null && " + written + " )"
-				: "( " + field + " == null || " + right + " == null || " + written + " )";
+	/** The engine takes null for false and zero in some comparisons, so each one has to ask for null first. */
+	private static List<String> nullable(Test.OfField test) {
+		String field = DrlWriter.field(test.field());
+		return test instanceof Test.Compare compare && compare.right() instanceof Operand.Bound bound
+				? List.of(field, name(bound)) : List.of(field);
 	}
 
-	/** The engine takes null for false, so even an equality has to ask for null first. */
-	private static String guarded(String field, String test, boolean certain) {
-		return certain ? "( " + field + " != null && " + test + " )" : "( " + field + " == null || " + test + " )";
+	/** @return the test of a known answer, or "" when that is all it asks */
+	private static String bare(Test.OfField test) {
+		String field = DrlWriter.field(test.field());
+		if (test instanceof Test.Compare compare) {
+			return field + " " + compare.comparison().sign() + " " + (compare.right() instanceof Operand.Literal literal
+					? DrlWriter.literal(literal.value().plain()) : name((Operand.Bound) compare.right()));
+		} else if (test instanceof Test.Among among) {
+			return field + (among.among() ? " in ( " : " not in ( ") + among.values().stream()
+					.map(v -> DrlWriter.literal(v.plain())).collect(Collectors.joining(", ")) + " )";
+		} else if (test instanceof Test.Matches matches) {
+			return field + " matches " + DrlWriter.quoted(matches.expression().pattern());
+		}
+		return "";
 	}
 
 	private void collect(Condition condition) {
@@ -138,6 +148,10 @@ final class ConditionWriter {
 
 	private static void note(Map<String, Set<Field>> into, Operand.Bound bound) {
 		into.computeIfAbsent(bound.variable(), x -> new LinkedHashSet<>()).add(bound.field());
+	}
+
+	private static String name(Operand.Bound bound) {
+		return bound.ofFact() ? ofFact(bound.variable(), bound.field()) : answer(bound.variable());
 	}
 
 	private static String answer(String variable) {

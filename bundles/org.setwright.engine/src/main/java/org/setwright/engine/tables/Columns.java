@@ -21,6 +21,7 @@ final class Columns {
 	/** @return the meaning of each header cell; when any is faulty, fewer, and {@code problems} says why */
 	static List<Column> of(Table table, Catalogue catalogue, List<Problem> problems) {
 		List<Column> columns = new ArrayList<>();
+		int before = problems.size();
 		for (Table.Cell cell : table.header()) {
 			column(cell, catalogue, problems).ifPresent(c -> {
 				if (columns.contains(c)) {
@@ -28,6 +29,9 @@ final class Columns {
 				}
 				columns.add(c);
 			});
+		}
+		if (problems.size() > before) {
+			return columns;
 		}
 		Position head = table.header().isEmpty() ? Position.whole(table.path()) : table.header().get(0).at();
 		demand(columns, Column.Proposes.class, head, "=> and a setting, for example => changeover valve", problems);

@@ -19,6 +19,11 @@ public sealed interface Domain {
 	/** @return what is allowed, as the end of a sentence "write ...": for example "a whole number from 0 to 4" */
 	String allowed();
 
+	/** @return whether {@code other}, of the same sort, allows every value of this one */
+	default boolean within(Domain other) {
+		return true;
+	}
+
 	/** @return the values to offer, when they can be listed; else empty */
 	default List<Value> listed() {
 		return List.of();
@@ -61,6 +66,11 @@ public sealed interface Domain {
 	/** A whole number from {@code least} to {@code most}, both allowed. */
 	record Whole(int least, int most) implements Domain {
 		@Override
+		public boolean within(Domain other) {
+			return other instanceof Whole whole && least >= whole.least && most <= whole.most;
+		}
+
+		@Override
 		public Optional<Value> read(String text) {
 			try {
 				int number = Integer.parseInt(text.strip());
@@ -84,6 +94,12 @@ public sealed interface Domain {
 
 	/** A quantity in any unit of one dimension, from {@code least} to {@code most} of {@code unit}. */
 	record Measure(Unit unit, double least, double most) implements Domain {
+		@Override
+		public boolean within(Domain other) {
+			return other instanceof Measure measure && unit.toBase(least) >= measure.unit.toBase(measure.least)
+					&& unit.toBase(most) <= measure.unit.toBase(measure.most);
+		}
+
 		@Override
 		public Optional<Value> read(String text) {
 			return Quantity.parse(text, unit.dimension())

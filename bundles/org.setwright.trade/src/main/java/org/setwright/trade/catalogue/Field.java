@@ -23,4 +23,17 @@ public record Field(String name, String label, String meaning, Domain domain, bo
 			from = List.copyOf(from);
 		}
 	}
+
+	/** Fields are compared and hashed for every answer of every run; the name alone spreads them well enough. */
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof Field field && name.equals(field.name) && label.equals(field.label)
+				&& meaning.equals(field.meaning) && domain.equals(field.domain) && changesOnSite == field.changesOnSite
+				&& naming == field.naming && calculation.equals(field.calculation);
+	}
+
+	@Override
+	public int hashCode() {
+		return name.hashCode();
+	}
 }

@@ -16,4 +16,17 @@ public record Setting(String id, String label, String group, String meaning, Dom
 	public static final String ALWAYS = "always";
 	/** No job needs this setting; it is made only when a rule proposes it. */
 	public static final String OPTIONAL = "";
+
+	/** Settings are compared and hashed for every proposal of every run; the id alone spreads them well enough. */
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof Setting setting && id.equals(setting.id) && label.equals(setting.label)
+				&& group.equals(setting.group) && meaning.equals(setting.meaning) && domain.equals(setting.domain)
+				&& requiredWhen.equals(setting.requiredWhen);
+	}
+
+	@Override
+	public int hashCode() {
+		return id.hashCode();
+	}
 }
