@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.setwright.book.Nearest;
 import org.setwright.book.Problem;
 
 /**

@@ -2,6 +2,7 @@ package org.setwright.engine.language;
 
 import java.util.List;
 import java.util.Optional;
+import org.setwright.book.Nearest;
 import org.setwright.engine.language.TokenReader.Lost;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;

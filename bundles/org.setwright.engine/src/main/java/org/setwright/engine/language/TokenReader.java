@@ -3,6 +3,7 @@ package org.setwright.engine.language;
 import java.util.Collection;
 import java.util.List;
 import org.setwright.book.Position;
+import org.setwright.book.Nearest;
 import org.setwright.book.Problem;
 
 /** Reads the tokens of one rule file in order, and collects what is wrong with them. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.setwright.book.Position;
 import org.setwright.book.Problem;
 import org.setwright.book.Table;
-import org.setwright.engine.language.Nearest;
+import org.setwright.book.Nearest;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Setting;
