@@ -30,7 +30,7 @@ final class HumiditySettings {
 						choice(RunsWith.class), HUMIDIFIED),
 				HUMIDITY.setting("WINTER_HUMIDITY", "winter humidity limit",
 						"The most moisture the controller adds, so that windows stay dry at the design temperature.",
-						percent(10, 50), HUMIDIFIED),
+						percent(0, 50), HUMIDIFIED),
 				HUMIDITY.setting("DEHUMIDIFIER_CONTROL", "dehumidifier control",
 						"Who decides when the dehumidifier runs.",
 						choice(ControlledBy.class), "Dehumidifier( )"),
