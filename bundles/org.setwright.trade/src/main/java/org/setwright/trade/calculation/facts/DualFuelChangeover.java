@@ -52,7 +52,7 @@ public record DualFuelChangeover(
 				"AuxiliaryHeat.kind", "IndoorUnit.fuel", "IndoorUnit.efficiency", "Building.designHeatLoss",
 				"Climate.heatingDesignTemperature", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",
 				"EnergyPrices.propanePerGallon", "EnergyPrices.oilPerGallon" },
-				formula = "the highest of changeover by cost, balance point and the maker's lowest outdoor temperature",
+				formula = "the highest of changeover by cost, balance point and the maker's lowest outdoor temperature, rounded up to a whole °F",
 				source = "common practice")
 		@Asked(label = "working changeover", meaning = "Outdoor temperature below which the furnace should heat instead of the heat pump, all limits counted.", unit = FAHRENHEIT, least = -80, most = 140)
 		Answer<Quantity> workingChangeover)
@@ -73,7 +73,7 @@ public record DualFuelChangeover(
 		Answer<Double> working = Stated.all(List.of(byCost, HeatPumpBalance.balancePoint(stated),
 				stated.number(OutdoorUnit.class, OutdoorUnit::lowestOutdoorTemperature, FAHRENHEIT)), Math::max);
 		return new DualFuelChangeover(Stated.quantity(breakEven, Unit.NONE), Stated.quantity(byCost, FAHRENHEIT),
-				byCost.map(CopLine::extrapolates), Stated.quantity(working, FAHRENHEIT));
+				byCost.map(CopLine::extrapolates), Stated.quantity(working.map(Math::ceil), FAHRENHEIT));
 	}
 
 	/** A unit stated to do better in cold than in mild air is taken to do no better than its lower figure anywhere. */

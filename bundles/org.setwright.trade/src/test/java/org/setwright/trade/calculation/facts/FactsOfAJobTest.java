@@ -82,7 +82,7 @@ class FactsOfAJobTest {
 		assertEquals("2.501", job.says(DualFuelChangeover.class, "break-even COP"), "0.15 * 100000 * 0.95 / (3412.142 * 1.67)");
 		assertEquals("22.475 °F", job.says(DualFuelChangeover.class, "changeover by cost"));
 		assertEquals("no", job.says(DualFuelChangeover.class, "extrapolated"));
-		assertEquals("31.241 °F", job.says(DualFuelChangeover.class, "working changeover"), "the balance point is higher");
+		assertEquals("32 °F", job.says(DualFuelChangeover.class, "working changeover"), "the balance point of 31.241 °F is higher, and a controller takes whole degrees");
 	}
 
 	@Test
