@@ -78,6 +78,11 @@ public final class Edition {
 		return new Run(rules, order, requirements, facts).outcome(program.fired(facts));
 	}
 
+	/** @return the questions that can be asked about {@code job}; runs it once */
+	public Inquiry about(Job job) {
+		return new Inquiry(this, catalogue, order, job);
+	}
+
 	private static boolean isError(Problem problem) {
 		return problem.severity() == Problem.Severity.ERROR;
 	}

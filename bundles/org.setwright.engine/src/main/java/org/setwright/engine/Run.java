@@ -20,6 +20,7 @@ import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.Trial;
 import org.setwright.engine.logic.Truth;
 import org.setwright.engine.logic.Verdict;
+import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Finding;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
@@ -38,7 +39,7 @@ final class Run {
 	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
 	private final JobFacts job;
-	private final Map<Rule, Verdict> verdicts = new IdentityHashMap<>();
+	private final Verdicts verdicts;
 	private final Map<String, List<Firing>> makers = new HashMap<>();
 
 	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job) {
@@ -46,11 +47,11 @@ final class Run {
 		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
+		verdicts = new Verdicts(order, job);
 	}
 
 	/** @param fired the rules that fired in the rule engine, by number */
 	Outcome outcome(BitSet fired) {
-		tryAll();
 		compare(fired);
 		List<Firing> firings = firings();
 		List<HeldOpen> heldOpen = heldOpen();
@@ -85,26 +86,9 @@ final class Run {
 		};
 	}
 
-	private void tryAll() {
-		for (Rule rule : order.sequence()) {
-			verdicts.put(rule, Trial.of(rule, job, this::finding));
-		}
-	}
-
-	private Verdict finding(String name) {
-		Truth truth = Truth.FALSE;
-		Set<JobField> unknowns = new LinkedHashSet<>();
-		for (Rule maker : order.makers(name)) {
-			Verdict made = verdicts.get(maker);
-			truth = truth.or(made.truth());
-			unknowns.addAll(made.unknowns());
-		}
-		return new Verdict(truth, List.of(), truth == Truth.UNKNOWN ? unknowns : Set.of());
-	}
-
 	private void compare(BitSet fired) {
 		for (int i = 0; i < rules.size(); i++) {
-			if (fired.get(i) != (verdicts.get(rules.get(i)).truth() == Truth.TRUE)) {
+			if (fired.get(i) != (verdicts.of(rules.get(i)).truth() == Truth.TRUE)) {
 				throw new Disagreement(rules.get(i).name());
 			}
 		}
@@ -115,7 +99,7 @@ final class Run {
 		Reasoning reasoning = new Reasoning(job, name -> makers.getOrDefault(name, List.of()));
 		Map<Rule, List<Firing>> byRule = new IdentityHashMap<>();
 		for (Rule rule : order.sequence()) {
-			List<Firing> firings = verdicts.get(rule).ways().stream().map(w -> reasoning.firing(rule, w)).toList();
+			List<Firing> firings = verdicts.of(rule).ways().stream().map(w -> reasoning.firing(rule, w)).toList();
 			byRule.put(rule, firings);
 			if (!firings.isEmpty()) {
 				FindingOrder.made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).addAll(firings));
@@ -125,8 +109,8 @@ final class Run {
 	}
 
 	private List<HeldOpen> heldOpen() {
-		return rules.stream().filter(r -> verdicts.get(r).truth() == Truth.UNKNOWN)
-				.map(r -> new HeldOpen(r, lookUps(verdicts.get(r).unknowns()))).toList();
+		return rules.stream().filter(r -> verdicts.of(r).truth() == Truth.UNKNOWN)
+				.map(r -> new HeldOpen(r, lookUps(verdicts.of(r).unknowns()))).toList();
 	}
 
 	private Set<JobField> lookUps(Set<JobField> unknowns) {
@@ -140,7 +124,7 @@ final class Run {
 		Map<Setting, List<Proposal>> proposals = new LinkedHashMap<>();
 		int at = 0;
 		for (Rule rule : rules) {
-			for (Verdict.Way way : verdicts.get(rule).ways()) {
+			for (Verdict.Way way : verdicts.of(rule).ways()) {
 				Firing firing = firings.get(at++);
 				for (Action action : rule.then()) {
 					if (action instanceof Action.Propose propose) {

@@ -158,7 +158,7 @@ final class RandomBooks {
 				continue;
 			}
 			List<Fact> facts = new ArrayList<>();
-			int count = presence == 1 && !kind.always() ? 0 : kind.many() ? random.nextInt(4) : 1;
+			int count = presence == 1 && !kind.exactlyOne() ? 0 : kind.many() ? random.nextInt(4) : 1;
 			for (int i = 0; i < count; i++) {
 				Map<Field, Value> known = new HashMap<>();
 				kind.fields().stream().filter(f -> random.nextInt(3) > 0).forEach(f -> known.put(f, value(f)));

@@ -81,7 +81,7 @@ public final class JobFacts {
 
 	private static List<Item> items(FactKind kind, Job.Entry entry) {
 		if (entry.presence() == Job.Presence.UNKNOWN) {
-			return List.of(new Item(kind, 0, new Object[kind.fields().size()], !kind.always()));
+			return List.of(new Item(kind, 0, new Object[kind.fields().size()], !kind.exactlyOne()));
 		}
 		List<Item> items = new ArrayList<>();
 		for (int i = 0; i < entry.facts().size(); i++) {

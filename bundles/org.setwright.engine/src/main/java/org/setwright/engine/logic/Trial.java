@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Condition;
@@ -24,13 +25,14 @@ public final class Trial {
 	private final JobFacts job;
 	private final Function<String, Verdict> findings;
 	private final List<Operand.Bound> used;
-	private final Bindings bindings = new Bindings();
+	private final Bindings bindings;
 	private final Deque<Verdict.Step> steps = new ArrayDeque<>();
 	private final List<Verdict.Way> ways = new ArrayList<>();
 	private final Set<JobField> heldBy = new LinkedHashSet<>();
 	private Truth best = Truth.FALSE;
 
-	private Trial(JobFacts job, Function<String, Verdict> findings, List<Operand.Bound> used) {
+	private Trial(JobFacts job, Function<String, Verdict> findings, List<Operand.Bound> used, Bindings bindings) {
+		this.bindings = bindings;
 		this.job = job;
 		this.findings = findings;
 		this.used = used;
@@ -48,12 +50,27 @@ public final class Trial {
 				used.add(bound);
 			}
 		}
-		return new Trial(job, findings, used).verdict(rule.when());
+		return new Trial(job, findings, used, new Bindings()).verdict(rule.when());
 	}
 
 	/** Tries conditions that ask for no finding. */
 	public static Verdict of(List<Condition> conditions, JobFacts job) {
-		return new Trial(job, name -> Verdict.FALSE, List.of()).verdict(conditions);
+		return new Trial(job, name -> Verdict.FALSE, List.of(), new Bindings()).verdict(conditions);
+	}
+
+	/**
+	 * Tries conditions below not, with the names bound so far.
+	 *
+	 * @param standing gets every fact by which they hold or might hold
+	 */
+	static Truth apart(List<Condition> conditions, JobFacts job, Function<String, Verdict> findings, Bindings bindings,
+			Consumer<JobFacts.Item> standing) {
+		Trial trial = new Trial(job, findings, List.of(), bindings);
+		trial.walk(conditions, 0, Truth.TRUE, List.of(), (truth, unknowns) -> {
+			trial.best = trial.best.or(truth);
+			trial.steps.forEach(step -> step.item().ifPresent(standing));
+		});
+		return trial.best;
 	}
 
 	private Verdict verdict(List<Condition> conditions) {

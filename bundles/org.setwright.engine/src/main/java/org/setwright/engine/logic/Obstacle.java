@@ -1,0 +1,33 @@
+package org.setwright.engine.logic;
+
+import java.util.List;
+import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.Test;
+
+/** Why one condition of a rule does not certainly hold on a job. */
+public sealed interface Obstacle {
+	/** The condition, as written. */
+	Condition condition();
+
+	/** The job has no fact of the kind, or nobody has said. @param unsaid whether nobody has said */
+	record NoFact(Condition.Pattern condition, boolean unsaid) implements Obstacle {
+	}
+
+	/** No fact of the kind passes. @param nearest the one that comes nearest @param failing the tests it does not pass */
+	record Unfit(Condition.Pattern condition, JobFacts.Item nearest, List<Test.OfField> failing) implements Obstacle {
+		public Unfit {
+			failing = List.copyOf(failing);
+		}
+	}
+
+	/** What is to be ruled out is there, or cannot be ruled out. @param facts those that stand in the way, if any do */
+	record InTheWay(Condition.Not condition, List<JobFacts.Item> facts) implements Obstacle {
+		public InTheWay {
+			facts = List.copyOf(facts);
+		}
+	}
+
+	/** No rule has certainly made the finding. */
+	record NotFound(Condition.Found condition) implements Obstacle {
+	}
+}

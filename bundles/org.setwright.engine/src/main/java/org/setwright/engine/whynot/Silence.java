@@ -1,0 +1,103 @@
+package org.setwright.engine.whynot;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.setwright.engine.explaining.Wording;
+import org.setwright.engine.language.Rule;
+import org.setwright.engine.language.Test;
+import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.NearestWay;
+import org.setwright.engine.logic.Obstacle;
+import org.setwright.engine.logic.Truth;
+import org.setwright.engine.logic.Verdict;
+import org.setwright.engine.logic.Verdicts;
+import org.setwright.engine.outcome.Outcome;
+import org.setwright.engine.outcome.Proposal;
+import org.setwright.engine.outcome.Reason;
+import org.setwright.engine.outcome.SettingOutcome;
+import org.setwright.engine.whynot.WhyNot.Status;
+import org.setwright.trade.catalogue.JobField;
+
+/** Explains what became of rules on one job: spoke, outranked, silent or held open, and why. */
+public final class Silence {
+	private final Verdicts verdicts;
+	private final JobFacts job;
+	private final Outcome outcome;
+
+	/** @param outcome what the job came to under the same rules */
+	public Silence(Verdicts verdicts, JobFacts job, Outcome outcome) {
+		this.verdicts = verdicts;
+		this.job = job;
+		this.outcome = outcome;
+	}
+
+	/** @return what became of {@code rule} */
+	public WhyNot of(Rule rule) {
+		Verdict verdict = verdicts.of(rule);
+		if (verdict.truth() == Truth.TRUE) {
+			List<Proposal> stronger = outrankedBy(rule);
+			return new WhyNot(rule, stronger.isEmpty() ? Status.FIRED : Status.OUTRANKED, List.of(), Set.of(), stronger);
+		}
+		List<Blocker> blockers = NearestWay.obstacles(rule, job, verdicts::finding).stream().map(this::blocker).toList();
+		Set<JobField> heldBy = new LinkedHashSet<>();
+		verdict.unknowns().forEach(u -> heldBy.addAll(job.toLookUp(u)));
+		return new WhyNot(rule, verdict.truth() == Truth.UNKNOWN ? Status.HELD_OPEN : Status.SILENT, blockers, heldBy, List.of());
+	}
+
+	/** @return the deciding proposals above all of this rule's; empty when one of its own decides or it proposes nothing */
+	private List<Proposal> outrankedBy(Rule rule) {
+		List<Proposal> above = new ArrayList<>();
+		for (SettingOutcome setting : outcome.settings()) {
+			if (setting.proposals().stream().anyMatch(p -> p.rule() == rule)) {
+				if (setting.deciding().stream().anyMatch(p -> p.rule() == rule)) {
+					return List.of();
+				}
+				above.addAll(setting.deciding());
+			}
+		}
+		return above;
+	}
+
+	private Blocker blocker(Obstacle obstacle) {
+		if (obstacle instanceof Obstacle.NoFact none) {
+			String kind = none.condition().kind().label();
+			String is = none.unsaid() ? "Nobody has said whether there is a " + kind : "There is no " + kind;
+			return new Blocker(none.condition(), is + "; the rule wants that " + Wording.of(none.condition()) + ".", List.of(),
+					List.of(JobField.presence(none.condition().kind())), List.of());
+		} else if (obstacle instanceof Obstacle.Unfit unfit) {
+			List<Reason.Tested> tested = unfit.failing().stream().map(t -> tested(t, unfit.nearest())).toList();
+			return new Blocker(unfit.condition(), sentence(unfit.nearest(), tested), tested,
+					tested.stream().map(Reason.Tested::field).toList(), List.of());
+		} else if (obstacle instanceof Obstacle.InTheWay there) {
+			List<JobField> looked = there.facts().stream().map(i -> new JobField(i.kind(), i.item(), Optional.empty())).toList();
+			String facts = there.facts().stream().map(Silence::named).distinct().collect(Collectors.joining(", "));
+			return new Blocker(there.condition(), "The rule wants that " + Wording.of(there.condition())
+					+ (facts.isEmpty() ? "." : "; in the way: " + facts + "."), List.of(), looked, List.of());
+		}
+		Obstacle.NotFound missing = (Obstacle.NotFound) obstacle;
+		String finding = missing.condition().finding();
+		List<WhyNot> makers = verdicts.makers(finding).stream().map(this::of).toList();
+		return new Blocker(missing.condition(), "Not found: " + Wording.finding(finding) + ".", List.of(), List.of(), makers);
+	}
+
+	private Reason.Tested tested(Test.OfField test, JobFacts.Item item) {
+		JobField place = JobField.of(item.kind(), item.item(), test.field());
+		return new Reason.Tested(place, job.answer(place), Wording.wanted(test));
+	}
+
+	private static String sentence(JobFacts.Item nearest, List<Reason.Tested> tested) {
+		String fact = named(nearest);
+		return Character.toUpperCase(fact.charAt(0)) + fact.substring(1) + ": " + tested.stream()
+				.map(t -> t.field().field().orElseThrow().label() + " is "
+						+ t.actual().value().map(v -> v.text()).orElse("unknown") + ", and the rule wants that it " + t.wanted())
+				.collect(Collectors.joining("; ")) + ".";
+	}
+
+	private static String named(JobFacts.Item item) {
+		return item.kind().label() + (item.kind().many() && !item.phantom() ? " " + (item.item() + 1) : "");
+	}
+}
