@@ -21,6 +21,7 @@ public final class NearestWay {
 	private final JobFacts job;
 	private final Function<String, Verdict> findings;
 	private final Bindings bindings = new Bindings();
+	private final Deque<Chosen> chosen = new ArrayDeque<>();
 	private final Deque<Obstacle> obstacles = new ArrayDeque<>();
 	private List<Obstacle> fewest = List.of();
 	private int least = Integer.MAX_VALUE;
@@ -79,17 +80,29 @@ public final class NearestWay {
 
 	private void pattern(Condition.Pattern pattern, int cost, Consumer<Integer> rest) {
 		List<JobFacts.Item> items = job.items(pattern.kind());
-		if (items.isEmpty() || items.get(0).phantom()) {
-			JobFacts.Item nothing = new JobFacts.Item(pattern.kind(), 0, new Object[pattern.kind().fields().size()], true);
-			bind(pattern, nothing);
-			step(new Obstacle.NoFact(pattern, !items.isEmpty()), cost + 1 + size(pattern.test()), rest);
-			return;
-		}
-		for (JobFacts.Item item : items) {
+		boolean nobody = items.isEmpty() || items.get(0).phantom();
+		for (JobFacts.Item item : nobody ? List.<JobFacts.Item>of() : items) {
 			bind(pattern, item);
 			List<Test.OfField> failing = failing(pattern.test(), item);
-			step(failing.isEmpty() ? null : new Obstacle.Unfit(pattern, item, failing), cost + failing.size(), rest);
+			if (free(item, failing.isEmpty())) {
+				chosen.addLast(new Chosen(item, failing.isEmpty()));
+				step(failing.isEmpty() ? null : new Obstacle.Unfit(pattern, item, failing), cost + failing.size(), rest);
+				chosen.removeLast();
+			}
 		}
+		if (nobody || pattern.kind().many()) {
+			bind(pattern, new JobFacts.Item(pattern.kind(), items.size(), new Object[pattern.kind().fields().size()], true));
+			step(new Obstacle.NoFact(pattern, nobody && !items.isEmpty()), cost + 1 + size(pattern.test()), rest);
+		}
+	}
+
+	/** One item of a list cannot be wanted in two ways: where it would have to change for one condition, it serves no other. */
+	private boolean free(JobFacts.Item item, boolean passes) {
+		return !item.kind().many() || chosen.stream().noneMatch(c -> c.item == item && !(passes && c.passes));
+	}
+
+	/** An item and whether it passes the pattern it was chosen for. */
+	private record Chosen(JobFacts.Item item, boolean passes) {
 	}
 
 	private void bind(Condition.Pattern pattern, JobFacts.Item item) {

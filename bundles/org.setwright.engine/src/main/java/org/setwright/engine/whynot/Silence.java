@@ -65,7 +65,8 @@ public final class Silence {
 	private Blocker blocker(Obstacle obstacle) {
 		if (obstacle instanceof Obstacle.NoFact none) {
 			String kind = none.condition().kind().label();
-			String is = none.unsaid() ? "Nobody has said whether there is a " + kind : "There is no " + kind;
+			boolean others = !job.job().entry(none.condition().kind()).facts().isEmpty();
+			String is = none.unsaid() ? "Nobody has said whether there is a " + kind : "There is no " + (others ? "further " : "") + kind;
 			return new Blocker(none.condition(), is + "; the rule wants that " + Wording.of(none.condition()) + ".", List.of(),
 					List.of(JobField.presence(none.condition().kind())), List.of());
 		} else if (obstacle instanceof Obstacle.Unfit unfit) {
