@@ -7,8 +7,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.FactKind;
+import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Value;
+import org.setwright.trade.equipment.AuxiliaryHeat;
 import org.setwright.trade.equipment.OutdoorUnit;
+import org.setwright.trade.wiring.Wire;
 
 class TradeTest {
 	@Test
@@ -29,5 +32,12 @@ class TradeTest {
 		OutdoorUnit unit = (OutdoorUnit) kind.create(Map.of(sense, heating));
 		assertEquals(Answer.of(OutdoorUnit.ValveSense.HEATING), unit.valveEnergisedIn());
 		assertEquals(Answer.of(heating), kind.answer(unit, sense));
+	}
+
+	@Test
+	void placesOfAJobReadAsEnglish() {
+		assertEquals("whether there is an outdoor unit", JobField.presence(Trade.catalogue().kind(OutdoorUnit.class)).label());
+		assertEquals("whether there is auxiliary heat", JobField.presence(Trade.catalogue().kind(AuxiliaryHeat.class)).label());
+		assertEquals("which wires there are", JobField.presence(Trade.catalogue().kind(Wire.class)).label());
 	}
 }

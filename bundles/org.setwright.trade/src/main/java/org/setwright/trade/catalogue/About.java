@@ -18,6 +18,9 @@ public @interface About {
 	/** The trade's meaning in one sentence. */
 	String meaning();
 
+	/** Whether the label is a word without plural, such as "auxiliary heat", which takes no "a" or "an". */
+	boolean uncountable() default false;
+
 	/** Whether every job has one, so that "none" is not an answer (the building, the climate). */
 	boolean always() default false;
 }

@@ -48,6 +48,11 @@ public final class FactKind {
 		return about.label();
 	}
 
+	/** @return its label as the object of "whether there is": "a humidifier", "auxiliary heat" */
+	public String one() {
+		return about.uncountable() ? label() : ("aeiou".indexOf(label().charAt(0)) >= 0 ? "an " : "a ") + label();
+	}
+
 	/** @return what job files call it: the plural when a job may have several */
 	public String key() {
 		return many() ? about.plural() : about.label();

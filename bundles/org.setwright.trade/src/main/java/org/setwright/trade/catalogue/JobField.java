@@ -23,12 +23,8 @@ public record JobField(FactKind kind, int item, Optional<Field> field) {
 	/** @return for example "outdoor unit: maker", "wire 3: colour", or "whether there is a humidifier" */
 	public String label() {
 		if (field.isEmpty()) {
-			return kind.many() ? "which " + kind.key() + " there are" : "whether there is " + article(kind.label());
+			return kind.many() ? "which " + kind.key() + " there are" : "whether there is " + kind.one();
 		}
 		return kind.label() + (kind.many() ? " " + (item + 1) : "") + ": " + field.get().label();
-	}
-
-	private static String article(String noun) {
-		return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
 	}
 }

@@ -10,7 +10,7 @@ import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
 
 /** Heat that helps or replaces a heat pump's. "None" says that there is none; silence says that nobody looked. */
-@About(label = "auxiliary heat", meaning = "Heat that helps a heat pump or takes its place: electric elements, a furnace, a hot-water coil.")
+@About(label = "auxiliary heat", uncountable = true, meaning = "Heat that helps a heat pump or takes its place: electric elements, a furnace, a hot-water coil.")
 public record AuxiliaryHeat(
 		@Asked(label = "kind", meaning = "What makes the auxiliary heat.")
 		Answer<Kind> kind,

@@ -35,7 +35,7 @@ final class LimitSettings {
 						fahrenheit(70, 105), "FloorSensor( )"),
 				LIMITS.setting("COOLING_LOCKOUT", "cooling lockout",
 						"Outdoor temperature below which cooling is held off.",
-						fahrenheit(30, 70), "OutdoorUnit( ) OutdoorSensor( ) Controller( outdoorLockouts == YES )"),
+						fahrenheit(30, 70), "OutdoorUnit( kind != GROUND_SOURCE_HEAT_PUMP ) OutdoorSensor( ) Controller( outdoorLockouts == YES )"),
 				LIMITS.setting("WARM_WEATHER_STOP", "warm-weather stop",
 						"Outdoor temperature above which a boiler is held off.",
 						fahrenheit(45, 75), "IndoorUnit( kind == BOILER ) OutdoorSensor( ) Controller( outdoorLockouts == YES )"),
