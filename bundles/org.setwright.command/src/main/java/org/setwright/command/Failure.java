@@ -8,6 +8,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import org.setwright.command.answer.ExitCode;
 import org.setwright.command.terminal.Surroundings;
+import org.setwright.engine.Disagreement;
 
 /** An unexpected failure: one sentence for the person, everything else for the log. @param debug whether to show it all */
 record Failure(Surroundings at, boolean debug) {
@@ -16,7 +17,8 @@ record Failure(Surroundings at, boolean debug) {
 	int tell(Throwable cause) {
 		StringWriter trace = new StringWriter();
 		cause.printStackTrace(new PrintWriter(trace, true));
-		at.err().println(at.name() + ": Something went wrong that should not have, and nothing was changed. " + logged(trace.toString()));
+		String sentence = cause instanceof Disagreement ? cause.getMessage() : "Something went wrong that should not have, and nothing was changed.";
+		at.err().println(at.name() + ": " + sentence + " " + logged(trace.toString()));
 		if (debug) {
 			at.err().print(trace);
 		}

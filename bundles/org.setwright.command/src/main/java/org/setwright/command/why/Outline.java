@@ -66,7 +66,7 @@ final class Outline {
 		firing(1, "proposal", switch (Standing.of(proposal, outcome)) {
 			case DECIDES -> "decided by ";
 			case DISPUTED -> value + ", says ";
-			case OUTRANKED -> same ? "and so says " : value + " is outranked, which was proposed by ";
+			case OUTRANKED -> same ? "and so says " : "outranked: " + value + ", says ";
 		}, proposal.firing());
 	}
 
