@@ -58,7 +58,7 @@ public final class Sample {
 	/** A kind every job has. */
 	@About(label = "house", always = true, meaning = "The building.")
 	public record House(@Asked(label = "floor area", meaning = "Heated floor area.", unit = Unit.SQUARE_FOOT, most = 20000) Answer<Quantity> floorArea,
-			@Asked(label = "coldest night", meaning = "The design temperature.", unit = Unit.FAHRENHEIT, least = -60, most = 60) Answer<Quantity> coldestNight)
+			@Asked(label = "coldest night", meaning = "The design temperature.", unit = Unit.FAHRENHEIT, least = -40, most = 60) Answer<Quantity> coldestNight)
 			implements Fact {
 	}
 
