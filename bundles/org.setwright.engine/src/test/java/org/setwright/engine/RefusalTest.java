@@ -130,6 +130,11 @@ class RefusalTest {
 	}
 
 	@Test
+	void aBoundAnswerWhoseLimitsAreTestedMayBeProposed() {
+		Books.edition(rule("narrow", "shop practice", "IndoorUnit( $s : stages, stages <= 2 )", "propose( COOL_STAGES, $s );"));
+	}
+
+	@Test
 	void tooManyPatternsOnListsWouldTakeForever() {
 		Problem problem = only(rule("wide", "shop practice", "Wire( ) Wire( ) Wire( ) Wire( )", SAYS));
 		assertTrue(problem.what().contains("lists"), problem.toString());

@@ -17,8 +17,11 @@ final class ActionParser {
 	private final TokenReader in;
 	private final Catalogue catalogue;
 	private final OperandParser operands;
+	private final List<Condition> when;
 
-	ActionParser(TokenReader in, Catalogue catalogue) {
+	/** @param when the rule's conditions */
+	ActionParser(TokenReader in, Catalogue catalogue, List<Condition> when) {
+		this.when = when;
 		this.in = in;
 		this.catalogue = catalogue;
 		operands = new OperandParser(in);
@@ -71,9 +74,9 @@ final class ActionParser {
 		Token written = in.peek();
 		Optional<Operand> value = operands.read(setting.get().domain(), setting.get().label(), scope);
 		if (value.isPresent() && value.get() instanceof Operand.Bound bound
-				&& !bound.field().domain().within(setting.get().domain())) {
+				&& !BoundLimits.of(bound, when).within(setting.get().domain())) {
 			in.fault(written, bound.field().label() + " can be more than " + setting.get().label() + " allows.",
-					"Test it first and propose a written value: " + setting.get().domain().allowed() + ".");
+					"Let the pattern that binds it test its limits too; allowed is " + setting.get().domain().allowed() + ".");
 		}
 		in.expect(")", how);
 		return value.map(v -> new Action.Propose(setting.get(), v, at));

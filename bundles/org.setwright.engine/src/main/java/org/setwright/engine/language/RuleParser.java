@@ -100,7 +100,7 @@ public final class RuleParser {
 		List<Condition> when = new ConditionParser(in, catalogue).until("then", scope);
 		refuseWideSearch(name, when);
 		in.next();
-		List<Action> then = new ActionParser(in, catalogue).untilEnd(scope);
+		List<Action> then = new ActionParser(in, catalogue, when).untilEnd(scope);
 		Token end = in.next();
 		if (then.isEmpty()) {
 			in.fault(end, "The rule \"" + name.text() + "\" says nothing.", "Add propose( SETTING, value ); before end.");
