@@ -19,13 +19,16 @@ import org.setwright.trade.catalogue.Unit;
 public record Misfit(String what, String remedy) {
 	private static final Pattern NUMBER = Pattern.compile("[+-]?[\\d,]+(?:\\.\\d+)?");
 	private static final int SHOWN = 40;
+	private static final int LONGEST = JobKeys.LONGEST_VALUE;
 
 	/**
 	 * @param label what people call the field or setting
 	 * @param written the value, which {@code domain} does not read
 	 */
 	public static Misfit of(String label, String written, Domain domain) {
-		if (domain instanceof Domain.Choices choices) {
+		if (written.length() > LONGEST) {
+			return new Misfit("Too much is written for " + label + ".", write(domain));
+		} else if (domain instanceof Domain.Choices choices) {
 			return choice(label, written, choices);
 		} else if (domain instanceof Domain.Whole whole) {
 			return whole(label, written, whole);

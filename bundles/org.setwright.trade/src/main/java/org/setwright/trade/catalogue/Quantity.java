@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param unit not null
  */
 public record Quantity(double number, Unit unit) {
-	private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?)\\s*(.*?)\\s*");
+	private static final Pattern WRITTEN = Pattern.compile("([+-]?(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?)\\s*+(.*)");
 	private static final double GRAIN = 1e6;
 
 	public Quantity {
@@ -27,7 +27,7 @@ public record Quantity(double number, Unit unit) {
 
 	/** @return the value in the dimension's base unit, rounded to a millionth so that conversions compare equal */
 	public double base() {
-		return Math.rint(unit.toBase(number) * GRAIN) / GRAIN;
+		return Math.rint(unit.toBase(number) * GRAIN) / GRAIN + 0.0;
 	}
 
 	/** @return the number in {@code other}, which must measure the same dimension */
@@ -54,7 +54,7 @@ public record Quantity(double number, Unit unit) {
 	 * @return the quantity, or empty when it is no number or the unit is missing, unknown or of another dimension
 	 */
 	public static Optional<Quantity> parse(String text, Dimension dimension) {
-		Matcher m = WRITTEN.matcher(text);
+		Matcher m = WRITTEN.matcher(text.strip());
 		if (!m.matches()) {
 			return Optional.empty();
 		}
