@@ -82,6 +82,12 @@ class YamlFaultsTest {
 	}
 
 	@Test
+	void aTextTheParserChokesOnIsStillOnlyAFault() {
+		assertFault("job: \"\\u", "1:8: The text cannot be read as names and values."
+				+ " Check quotes, braces and brackets: each one opened has to be closed.");
+	}
+
+	@Test
 	void nestingAndLengthAreLimited() {
 		assertFault("job: " + "[".repeat(1000) + "\n",
 				"1:25: Braces, brackets or indents are nested more than 20 deep. Write it flat: a job needs three levels at most.");

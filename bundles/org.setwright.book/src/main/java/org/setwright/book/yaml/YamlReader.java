@@ -20,7 +20,6 @@ import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
-import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /** Builds the tree of a YAML text from the parser's events. One reader reads one text. */
 public final class YamlReader {
@@ -44,17 +43,17 @@ public final class YamlReader {
 
 	/** @return the tree of {@code source}, or the reason why there is none; never throws for what the text says */
 	public static YamlText read(SourceText source) {
-		YamlReader reader = null;
+		YamlReader reader = new YamlReader(source);
 		try {
-			reader = new YamlReader(source);
 			Optional<YamlNode> root = reader.document();
 			return new YamlText(root, reader.faults);
 		} catch (Refused refused) {
 			reader.faults.add(refused.fault);
 			return new YamlText(Optional.empty(), reader.faults);
-		} catch (YamlEngineException | IndexOutOfBoundsException broken) {
-			int open = reader == null || reader.open.isEmpty() ? -1 : reader.open.peek();
-			return new YamlText(Optional.empty(), List.of(Complaint.of(broken, new Offsets(source.text()), open)));
+		} catch (Unparsed unparsed) {
+			int open = reader.open.isEmpty() ? -1 : reader.open.peek();
+			reader.faults.add(Complaint.of(unparsed.why, reader.offsets, open));
+			return new YamlText(Optional.empty(), reader.faults);
 		}
 	}
 
@@ -65,13 +64,13 @@ public final class YamlReader {
 	}
 
 	private Optional<YamlNode> document() {
-		events.next();
-		if (events.next().getEventId() == Event.ID.StreamEnd) {
+		next();
+		if (next().getEventId() == Event.ID.StreamEnd) {
 			return Optional.empty();
 		}
-		YamlNode root = node(events.next(), 0);
-		events.next();
-		Event after = events.next();
+		YamlNode root = node(next(), 0);
+		next();
+		Event after = next();
 		if (after.getEventId() != Event.ID.StreamEnd) {
 			throw new Refused(start(after), "A second document begins here; a file holds one.",
 					"Remove the line of dashes, or move what follows to a file of its own.");
@@ -130,13 +129,13 @@ public final class YamlReader {
 
 	private Mapping mapping(CollectionStartEvent opening, int depth) {
 		List<Entry> entries = new ArrayList<>();
-		Event event = events.next();
-		for (; event.getEventId() != Event.ID.MappingEnd; event = events.next()) {
+		Event event = next();
+		for (; event.getEventId() != Event.ID.MappingEnd; event = next()) {
 			if (!(node(event, depth) instanceof Scalar key)) {
 				throw new Refused(start(event), "A list or a group stands where a name is expected.",
 						"Write a name and a colon, for example \"maker: Norrvik\".");
 			}
-			entries.add(new Entry(key, node(events.next(), depth)));
+			entries.add(new Entry(key, node(next(), depth)));
 		}
 		int last = entries.isEmpty() ? start(opening) : entries.get(entries.size() - 1).value().end();
 		return new Mapping(entries, opening.isFlow(), start(opening), opening.isFlow() ? end(event) : last);
@@ -144,12 +143,21 @@ public final class YamlReader {
 
 	private Sequence sequence(CollectionStartEvent opening, int depth) {
 		List<YamlNode> items = new ArrayList<>();
-		Event event = events.next();
-		for (; event.getEventId() != Event.ID.SequenceEnd; event = events.next()) {
+		Event event = next();
+		for (; event.getEventId() != Event.ID.SequenceEnd; event = next()) {
 			items.add(node(event, depth));
 		}
 		int last = items.isEmpty() ? start(opening) : items.get(items.size() - 1).end();
 		return new Sequence(items, opening.isFlow(), start(opening), opening.isFlow() ? end(event) : last);
+	}
+
+	/** Fuzzing has shown the parser to throw other exceptions than its own on some broken texts, so all are taken. */
+	private Event next() {
+		try {
+			return events.next();
+		} catch (RuntimeException broken) {
+			throw new Unparsed(broken);
+		}
 	}
 
 	private int start(Event event) {
@@ -167,6 +175,16 @@ public final class YamlReader {
 		Refused(int offset, String what, String remedy) {
 			super(what, null, false, false);
 			fault = new Fault(offset, what, remedy);
+		}
+	}
+
+	/** The parser gave up on this text. */
+	private static final class Unparsed extends RuntimeException {
+		private final transient RuntimeException why;
+
+		Unparsed(RuntimeException why) {
+			super(why);
+			this.why = why;
 		}
 	}
 }
