@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 
 /** Random inputs for property tests; a failure says which seed and which inputs made it fail. */
 public final class Inputs {
-	private static final int ROUNDS = 2000;
+	private static final int ROUNDS = 1000;
 
 	private final SplittableRandom random;
 	private final StringBuilder drawn = new StringBuilder();
