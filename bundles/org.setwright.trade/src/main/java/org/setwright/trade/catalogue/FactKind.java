@@ -75,7 +75,7 @@ public final class FactKind {
 
 	/** @return whether every job has exactly one, so that it is there even if nobody has said anything about it */
 	public boolean exactlyOne() {
-		return always() && !many();
+		return about.always() && !many();
 	}
 
 	/** @return whether it is computed and never written in a file; a job that it does not apply to has none */

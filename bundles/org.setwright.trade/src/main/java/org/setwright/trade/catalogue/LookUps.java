@@ -2,6 +2,7 @@ package org.setwright.trade.catalogue;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -55,7 +56,7 @@ final class LookUps {
 		Field field = kind.field(words[1]).orElseThrow();
 		Job.Entry entry = job.entry(kind);
 		if (entry.presence() == Job.Presence.UNKNOWN) {
-			add(JobField.presence(kind), into);
+			add(kind.exactlyOne() ? JobField.of(kind, 0, field) : JobField.presence(kind), into);
 		}
 		for (int i = 0; i < entry.facts().size(); i++) {
 			if (!kind.answer(entry.facts().get(i), field).isKnown()) {
@@ -72,11 +73,16 @@ final class LookUps {
 		Job result = job;
 		for (JobField place : places) {
 			if (!place.equals(except)) {
-				Field field = place.field().orElseThrow();
-				result = result.with(place.kind(), place.item(), field, Answer.of(some(field.domain())));
+				result = filled(result, place.kind(), place.item(), place.field().orElseThrow());
 			}
 		}
 		return result;
+	}
+
+	private static Job filled(Job job, FactKind kind, int item, Field field) {
+		Value value = some(field.domain());
+		return job.entry(kind).facts().isEmpty() ? job.with(kind, Job.Entry.of(List.of(kind.create(Map.of(field, value)))))
+				: job.with(kind, item, field, Answer.of(value));
 	}
 
 	private static Value some(Domain domain) {

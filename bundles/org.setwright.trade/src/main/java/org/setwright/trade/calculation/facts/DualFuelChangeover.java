@@ -40,13 +40,6 @@ public record DualFuelChangeover(
 				source = "two-point interpolation, common practice")
 		@Asked(label = "changeover by cost", meaning = "Outdoor temperature below which heat from the furnace costs less; -80 °F when it never does, 140 °F when it always does.", unit = FAHRENHEIT, least = -80, most = 140)
 		Answer<Quantity> changeoverByCost,
-		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.copAt47F", "OutdoorUnit.copAt17F", "AuxiliaryHeat.kind",
-				"IndoorUnit.fuel", "IndoorUnit.efficiency", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",
-				"EnergyPrices.propanePerGallon", "EnergyPrices.oilPerGallon" },
-				formula = "whether the changeover by cost lies outside 17 to 47 °F",
-				source = "common practice")
-		@Asked(label = "extrapolated", meaning = "Whether the changeover by cost lies outside the COP ratings, so that it is only a guess.")
-		Answer<Boolean> extrapolated,
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.copAt47F", "OutdoorUnit.copAt17F",
 				"OutdoorUnit.heatingCapacityAt47F", "OutdoorUnit.heatingCapacityAt17F", "OutdoorUnit.lowestOutdoorTemperature",
 				"AuxiliaryHeat.kind", "IndoorUnit.fuel", "IndoorUnit.efficiency", "Building.designHeatLoss",
@@ -55,8 +48,19 @@ public record DualFuelChangeover(
 				formula = "the highest of changeover by cost, balance point and the maker's lowest outdoor temperature, rounded up to a whole °F",
 				source = "common practice")
 		@Asked(label = "working changeover", meaning = "Outdoor temperature below which the furnace should heat instead of the heat pump, all limits counted.", unit = FAHRENHEIT, least = -80, most = 140)
-		Answer<Quantity> workingChangeover)
+		Answer<Quantity> workingChangeover,
+		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.copAt47F", "OutdoorUnit.copAt17F",
+				"OutdoorUnit.heatingCapacityAt47F", "OutdoorUnit.heatingCapacityAt17F", "OutdoorUnit.lowestOutdoorTemperature",
+				"AuxiliaryHeat.kind", "IndoorUnit.fuel", "IndoorUnit.efficiency", "Building.designHeatLoss",
+				"Climate.heatingDesignTemperature", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",
+				"EnergyPrices.propanePerGallon", "EnergyPrices.oilPerGallon" },
+				formula = "whether the highest limit is a changeover by cost outside 17 to 47 °F",
+				source = "common practice")
+		@Asked(label = "extrapolated", meaning = "Whether the working changeover rests on a COP outside its ratings, so that it is only a guess.")
+		Answer<Boolean> extrapolated)
 		implements Fact {
+
+	private static final double ROUNDING = 1e-9;
 
 	/** @return the changeover of {@code job}; none unless an air-source heat pump stands beside a fuel-fired furnace */
 	public static Job.Entry of(Job job) {
@@ -70,10 +74,11 @@ public record DualFuelChangeover(
 		Answer<Double> breakEven = breakEven(stated);
 		Answer<Changeover> changeover = Answer.both(line(stated), breakEven, Changeover::byCost);
 		Answer<Double> byCost = changeover.map(DualFuelChangeover::fahrenheit);
-		Answer<Double> working = Stated.all(List.of(byCost, HeatPumpBalance.balancePoint(stated),
+		Answer<Double> highest = Stated.all(List.of(byCost, HeatPumpBalance.balancePoint(stated),
 				stated.number(OutdoorUnit.class, OutdoorUnit::lowestOutdoorTemperature, FAHRENHEIT)), Math::max);
 		return new DualFuelChangeover(Stated.quantity(breakEven, Unit.NONE), Stated.quantity(byCost, FAHRENHEIT),
-				byCost.map(CopLine::extrapolates), Stated.quantity(working.map(Math::ceil), FAHRENHEIT));
+				Stated.quantity(highest.map(t -> Math.ceil(t - ROUNDING)), FAHRENHEIT),
+				Answer.both(highest, byCost, (limit, cost) -> limit.equals(cost) && CopLine.extrapolates(cost)));
 	}
 
 	/** A unit stated to do better in cold than in mild air is taken to do no better than its lower figure anywhere. */

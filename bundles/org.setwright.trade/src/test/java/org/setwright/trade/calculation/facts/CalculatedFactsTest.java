@@ -149,7 +149,7 @@ class CalculatedFactsTest {
 			for (JobField lookUp : next) {
 				FactKind kind = lookUp.kind();
 				job = lookUp.field().isEmpty() ? job.with(kind, whole.entry(kind))
-						: job.with(kind, lookUp.item(), lookUp.field().get(), answer(whole.entry(kind), lookUp.item(), kind, lookUp.field().get()));
+						: lookedUp(job, lookUp, answer(whole.entry(kind), lookUp.item(), kind, lookUp.field().get()));
 			}
 			job = computed(job);
 			if (isClosed(job, place)) {
@@ -158,6 +158,14 @@ class CalculatedFactsTest {
 			next = CATALOGUE.toLookUp(job, place);
 		}
 		return job;
+	}
+
+	private static Job lookedUp(Job job, JobField place, Answer<Value> answer) {
+		FactKind kind = place.kind();
+		Field field = place.field().orElseThrow();
+		return job.entry(kind).facts().isEmpty()
+				? job.with(kind, Job.Entry.of(List.of(kind.create(Map.of(field, answer.value().orElseThrow())))))
+				: job.with(kind, place.item(), field, answer);
 	}
 
 	private static boolean isClosed(Job job, JobField place) {

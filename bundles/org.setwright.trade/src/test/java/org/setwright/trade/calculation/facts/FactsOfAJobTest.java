@@ -57,6 +57,13 @@ class FactsOfAJobTest {
 	}
 
 	@Test
+	void whatEveryJobHasIsAskedForByItsFieldsEvenWhenNobodyMentionedIt() {
+		Sketch job = Sketch.blank().with(OutdoorUnit.class, PUMP);
+		assertEquals(List.of("building: design heat loss", "climate: heating design temperature"),
+				job.asksFor(HeatPumpBalance.class, "balance point"));
+	}
+
+	@Test
 	void aHeatPumpThatAlwaysKeepsUpSaysSo() {
 		Sketch job = Sketch.blank().with(Building.class, "design heat loss: 4000 Btu/h")
 				.with(Climate.class, "heating design temperature: 40 °F").with(OutdoorUnit.class, "kind: air-source heat pump",
@@ -89,7 +96,16 @@ class FactsOfAJobTest {
 	void aChangeoverOutsideTheRatingsIsMarked() {
 		Sketch job = dualFuel("natural gas").with(EnergyPrices.class, "electricity per kWh: 0.15", "natural gas per therm: 1.2");
 		assertEquals("49.188 °F", job.says(DualFuelChangeover.class, "changeover by cost"));
+		assertEquals("50 °F", job.says(DualFuelChangeover.class, "working changeover"));
 		assertEquals("yes", job.says(DualFuelChangeover.class, "extrapolated"));
+	}
+
+	@Test
+	void anExtrapolatedCostThatDecidesNothingDoesNoHarm() {
+		Sketch job = dualFuel("propane").with(EnergyPrices.class, "electricity per kWh: 0.15", "propane per gallon: 2.5");
+		assertEquals("-4.062 °F", job.says(DualFuelChangeover.class, "changeover by cost"), "break-even COP 1.5278");
+		assertEquals("32 °F", job.says(DualFuelChangeover.class, "working changeover"));
+		assertEquals("no", job.says(DualFuelChangeover.class, "extrapolated"));
 	}
 
 	@Test
@@ -134,7 +150,7 @@ class FactsOfAJobTest {
 	}
 
 	@ParameterizedTest(name = "{0}, {1}: {2}")
-	@CsvSource({ "double, 5 °F, 27%", "double, -20 °F, 15%", "triple, 40 °F, 40%", "single, 10 °F, 19%" })
+	@CsvSource({ "double, 5 °F, 27%", "double, -20 °F, 15%", "triple, 40 °F, 40%", "single, 10 °F, 19%", "single, -20 °F, 6%" })
 	void humidityIsLimitedByGlassAndCold(String glazing, String design, String limit) {
 		Sketch job = Sketch.blank().with(Building.class, "window glazing: " + glazing)
 				.with(Climate.class, "heating design temperature: " + design);
