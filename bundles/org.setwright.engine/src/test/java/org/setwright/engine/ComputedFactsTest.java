@@ -27,7 +27,7 @@ class ComputedFactsTest {
 
 	@Test
 	void whatIsMissingIsAskedForWhereItIsStated() {
-		Outcome outcome = Books.edition(BELOW).run(Jobs.of(PUMP, "AuxiliaryHeat", "OutdoorSensor", "Controller outdoorLockouts=yes"));
+		Outcome outcome = Books.edition(BELOW).run(Jobs.of(PUMP, "AuxiliaryHeat kind=ELECTRIC_ELEMENTS", "OutdoorSensor", "Controller outdoorLockouts=yes"));
 		assertEquals(List.of("building: design heat loss", "climate: heating design temperature"),
 				outcome.toFindOut().stream().filter(t -> t.holdsOpen().stream().anyMatch(s -> s.id().equals("AUXILIARY_LOCKOUT")))
 						.map(t -> t.unknown().label()).sorted().toList());
