@@ -122,6 +122,17 @@ class StarterBookTest {
 						&& all.tests().stream().anyMatch(StarterBookTest::isUnknown);
 	}
 
+	/** Every rule that proposes decides alone, or disputes, some setting that a job has an expectation for. */
+	@Test
+	void noRuleCouldBeLostUnnoticed() {
+		Set<Rule> unnoticed = new LinkedHashSet<>(edition.rules());
+		unnoticed.removeIf(r -> r.then().stream().noneMatch(Action.Propose.class::isInstance));
+		OUTCOMES.forEach((job, outcome) -> outcome.settings().stream().filter(s -> job.expected().containsKey(s.setting()))
+				.filter(s -> !s.proposals().isEmpty() && (s.deciding().size() == 1 || s.state() == State.DISPUTED))
+				.forEach(s -> s.deciding().forEach(p -> unnoticed.remove(p.rule()))));
+		assertEquals(List.of(), unnoticed.stream().map(Rule::name).toList());
+	}
+
 	@TestFactory
 	Stream<DynamicTest> deletingTheOnlyRuleThatDecidesLeavesAGap() {
 		Map<Rule, Map.Entry<JobCase, Setting>> alone = new LinkedHashMap<>();

@@ -50,7 +50,7 @@ final class HeatPumpSettings {
 						fahrenheit(-40, 60), Setting.OPTIONAL),
 				PUMP.setting("FUEL_SWITCH_OVER", "fuel switch-over",
 						"Outdoor temperature at which a dual-fuel system changes from compressor to furnace.",
-						fahrenheit(-80, 140),
+						fahrenheit(-20, 60),
 						"OutdoorUnit( kind == AIR_SOURCE_HEAT_PUMP ) AuxiliaryHeat( kind == FURNACE )" + KNOWS_OUTDOORS),
 				PUMP.setting("EMERGENCY_HEAT", "emergency heat",
 						"Whether the occupants can choose to heat without the compressor when it has failed.",
