@@ -29,7 +29,8 @@ public final class BookOption {
 
 	/** @return the book, read and compiled */
 	public OpenBook open() {
-		return OpenBook.of(read(), surroundings.catalogue(), stated != null);
+		Book book = read();
+		return OpenBook.of(book, surroundings.catalogue(), !book.folder().equals(usual()));
 	}
 
 	private Path folder() {
@@ -40,10 +41,14 @@ public final class BookOption {
 			}
 			return folder;
 		}
-		Path folder = Files.isRegularFile(surroundings.folder().resolve(MARK)) ? surroundings.folder() : surroundings.starter();
+		Path folder = usual();
 		if (!Files.isDirectory(folder)) {
 			throw Refusal.couldNotRun("There is no rule book here; name the folder that holds " + MARK + " with --book.");
 		}
 		return folder;
+	}
+
+	private Path usual() {
+		return Files.isRegularFile(surroundings.folder().resolve(MARK)) ? surroundings.folder() : surroundings.starter();
 	}
 }

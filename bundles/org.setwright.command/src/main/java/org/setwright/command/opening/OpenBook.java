@@ -14,7 +14,7 @@ import org.setwright.trade.catalogue.Setting;
  * A rule book with its compilation.
  *
  * @param catalogue the facts and settings there are
- * @param named whether the user named its folder, so that hints must too
+ * @param named whether hints must name its folder, because it is not the usual one
  */
 public record OpenBook(Book book, Catalogue catalogue, Compilation compilation, boolean named) {
 
@@ -29,7 +29,12 @@ public record OpenBook(Book book, Catalogue catalogue, Compilation compilation, 
 
 	/** @return the job case that {@code wanted} names by name, file, or a part of either that only one job has */
 	public JobCase job(String wanted) {
-		return Named.one("job", wanted, book.jobs(), JobCase::name, JobCase::path);
+		return Named.one("job", wanted, book.jobs(), JobCase::name, JobCase::path, OpenBook::shortName);
+	}
+
+	/** @return the name of the job's file without folder and ending: short to type */
+	public static String shortName(JobCase job) {
+		return job.path().substring(job.path().lastIndexOf('/') + 1).replaceFirst("\\.[^.]*$", "");
 	}
 
 	/** @return the setting that {@code wanted} names by label, word, or a part of either that only one has */

@@ -57,6 +57,6 @@ record AllJobsText(Page page, Surroundings at, OpenBook open) {
 
 	private void hint(JobResult result) {
 		String setting = result.notMet().get(0).setting().label();
-		Hint.text(page, List.of(Hint.of(at, open, "why the first one came out so", "why", result.jobCase().name(), setting)));
+		Hint.text(page, List.of(Hint.of(at, open, "why the first one came out so", "why", OpenBook.shortName(result.jobCase()), setting)));
 	}
 }

@@ -2,6 +2,7 @@ package org.setwright.command.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.setwright.command.answer.RuleText;
 import org.setwright.command.opening.Hint;
@@ -15,11 +16,12 @@ import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.ToFindOut;
 import org.setwright.trade.catalogue.CautionKind;
+import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 
 /** One job from the cautions down to what to type next. */
 record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
-	private static final int CAUTION = 17;
+	private static final int DETAIL = 5;
 
 	void print(JobResult result) {
 		Outcome outcome = result.outcome();
@@ -34,12 +36,14 @@ record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
 	}
 
 	private void cautions(List<Caution> cautions) {
-		page.blank();
+		CautionKind heading = null;
 		for (Caution caution : cautions) {
-			String raisedBy = caution.raisedBy().stream().map(f -> RuleText.name(f.rule())).distinct().collect(Collectors.joining(", "));
-			page.row(0, new Cell(CAUTION, style(caution.kind()), caution.kind().label().toUpperCase(java.util.Locale.ROOT)),
-					Cell.rest(Style.STRONG, caution.sentence()));
-			page.row(0, new Cell(CAUTION, Style.PLAIN, ""), Cell.rest(Style.QUIET, raisedBy));
+			if (caution.kind() != heading) {
+				heading = caution.kind();
+				page.blank().line(0, style(heading), heading.label().toUpperCase(Locale.ROOT));
+			}
+			page.row(2, new Cell(1, style(heading), "*"), Cell.rest(Style.PLAIN, caution.sentence()));
+			caution.raisedBy().stream().map(f -> RuleText.name(f.rule())).distinct().forEach(r -> page.line(DETAIL, Style.QUIET, r));
 		}
 	}
 
@@ -74,16 +78,28 @@ record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
 			return;
 		}
 		page.blank().line(0, Style.STRONG, "still to find out");
-		int width = unknowns.stream().mapToInt(u -> u.unknown().label().length()).max().orElse(0);
+		int width = Math.min(page.width() / 2, unknowns.stream().mapToInt(u -> u.unknown().label().length()).max().orElse(0));
 		for (ToFindOut unknown : unknowns) {
-			String settings = unknown.holdsOpen().stream().map(Setting::label).collect(Collectors.joining(", "));
-			page.row(2, new Cell(Math.min(width, page.width() / 2), Style.ATTENTION, unknown.unknown().label()),
-					Cell.rest(Style.PLAIN, settings.isEmpty() ? "could raise a caution" : "could change " + settings));
+			if (!unknown.holdsOpen().isEmpty()) {
+				String settings = unknown.holdsOpen().stream().map(Setting::label).collect(Collectors.joining(", "));
+				page.row(2, new Cell(width, Style.ATTENTION, unknown.unknown().label()), Cell.rest(Style.PLAIN, "could change " + settings));
+			}
+		}
+		String others = unknowns.stream().filter(u -> u.holdsOpen().isEmpty()).map(u -> ofAll(u.unknown())).distinct()
+				.collect(Collectors.joining("; "));
+		if (!others.isEmpty()) {
+			page.line(2, Style.PLAIN, "could raise a caution: " + others);
 		}
 	}
 
+	/** The same question about several facts of a kind is asked once. */
+	private static String ofAll(JobField unknown) {
+		return unknown.kind().many() && unknown.field().isPresent() ? unknown.kind().key() + ": " + unknown.field().get().label()
+				: unknown.label();
+	}
+
 	private List<Hint> hints(JobResult result) {
-		String job = result.jobCase().name();
+		String job = OpenBook.shortName(result.jobCase());
 		List<Hint> hints = new ArrayList<>();
 		SettingOutcome first = mostInteresting(result.outcome().settings());
 		if (first != null) {

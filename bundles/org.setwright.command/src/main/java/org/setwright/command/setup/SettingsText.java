@@ -15,7 +15,8 @@ import org.setwright.trade.catalogue.JobField;
 record SettingsText(Page page, boolean reasons) {
 	private static final int LONGEST_LABEL = 30;
 	private static final int VALUE = 24;
-	/** With less than this left for the rule, it goes on a line of its own. */
+	private static final int DETAIL = 6;
+	/** With less than this left for the rule, it goes on a line of its own, not far from the left. */
 	private static final int RULE_BESIDE_VALUE = 44;
 
 	void print(List<SettingOutcome> settings) {
@@ -50,8 +51,7 @@ record SettingsText(Page page, boolean reasons) {
 	private void settled(int label, String name, SettingOutcome outcome) {
 		String value = outcome.value().orElseThrow().text();
 		String rules = outcome.deciding().stream().map(p -> RuleText.nameAndAuthority(p.rule())).distinct().collect(Collectors.joining("; "));
-		boolean beside = value.length() <= VALUE && page.width() - label - VALUE - 6 >= RULE_BESIDE_VALUE;
-		if (beside) {
+		if (value.length() <= VALUE && isWide(label)) {
 			page.row(2, new Cell(label, Style.PLAIN, name), new Cell(VALUE, Style.STRONG, value), Cell.rest(Style.PLAIN, rules));
 		} else {
 			first(label, name, Style.STRONG, value);
@@ -87,6 +87,10 @@ record SettingsText(Page page, boolean reasons) {
 	}
 
 	private void below(int label, Style style, String words) {
-		page.row(2 + label + 2, Cell.rest(style, words));
+		page.row(isWide(label) ? 2 + label + 2 : DETAIL, Cell.rest(style, words));
+	}
+
+	private boolean isWide(int label) {
+		return page.width() - label - VALUE - 6 >= RULE_BESIDE_VALUE;
 	}
 }
