@@ -35,6 +35,13 @@ class AirflowTest {
 	}
 
 	@Test
+	void theSensibleFactorAgreesWithItsMetricForm() {
+		double watts = new Quantity(Airflow.sensibleBtuPerHour(1000, 9, 0), Unit.BTU_PER_HOUR).in(Unit.WATT);
+		double litresPerSecondKelvin = new Quantity(1000, Unit.CUBIC_FOOT_PER_MINUTE).in(Unit.LITRE_PER_SECOND) * 5;
+		assertEquals(1.21, watts / litresPerSecondKelvin, 0.005, "1.2 kg/m3 at 1.006 kJ/kg K; computed");
+	}
+
+	@Test
 	void movingAirCarriesTotalHeat() {
 		assertEquals(13_500, Airflow.totalBtuPerHour(400, 7.5), 1e-9, "4.5 seen; computed");
 	}

@@ -97,6 +97,14 @@ class ControlCircuitTest {
 		assertEquals(0.333, ControlTransformer.of24Volts(40).primaryAmperes(120), 5e-4, "seen on a trade page");
 	}
 
+	@ParameterizedTest(name = "{0}: {1} to {2} A, {3} VA")
+	@CsvSource({ "CONTACTOR, 0.3, 0.5, 12", "VALVE, 0.1, 0.3, 7.2", "RELAY, 0.05, 0.1, 2.4" })
+	void coilsUsuallyDrawWhatATrainingModuleSays(CoilDraw coil, double least, double most, double voltAmperes) {
+		assertEquals(least, coil.leastAmperes(), "indicative range, seen in a parts dealer's training module");
+		assertEquals(most, coil.mostAmperes(), "same");
+		assertEquals(voltAmperes, coil.mostVoltAmperes(), 1e-9, "computed: upper end at 24 V");
+	}
+
 	@Test
 	void loadsOverTheNameplateLeaveLessThanNothing() {
 		assertEquals(5, ControlTransformer.of24Volts(40).spareVoltAmperes(35));

@@ -38,6 +38,12 @@ class HumidityTest {
 		assertEquals(psi, MoistAir.saturationPsi(fahrenheit), psi * 3e-4, source);
 	}
 
+	@Test
+	void vapourPressureGivesTheHumidityRatioOfALibrary() {
+		double vapour = 0.50 * MoistAir.saturationPsi(75);
+		assertEquals(0.0092357, 0.621945 * vapour / (14.696 - vapour), 2e-6, "75 °F, 50 %: open psychrometric library, run");
+	}
+
 	@ParameterizedTest(name = "surface at {0} °F runs wet at {1} %")
 	@CsvSource({ "30, 22.3", "35, 27.5", "40, 33.5", "45, 40.6", "50, 49.0" })
 	void condensationInARoomAt70(double surface, double percent) {
