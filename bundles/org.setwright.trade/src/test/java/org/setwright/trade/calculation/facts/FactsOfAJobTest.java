@@ -173,6 +173,18 @@ class FactsOfAJobTest {
 	}
 
 	@Test
+	void aWireOrTransformerNobodyTracedMayBeTheWorseOne() {
+		Sketch job = circuit().without(Humidifier.class);
+		assertEquals("0.692 V", job.says(ControllerSupply.class, "voltage drop"));
+		assertEquals("unknown", job.with(Wire.class, "colour: blue").says(ControllerSupply.class, "voltage drop"));
+		assertEquals("1.104 V", job.with(Wire.class, "at equipment: Rc", "gauge: 20 AWG", "length: 15.3 m")
+				.says(ControllerSupply.class, "voltage drop"), "2 * 50.197 ft * 10.153 ohm/kft * 26 VA / 24 V, the worse of two");
+		assertEquals("14 VA", job.says(ControlCircuit.class, "spare"));
+		assertEquals("unknown", job.with(Transformer.class, "rating: 20 VA").says(ControlCircuit.class, "spare"));
+		assertEquals("14 VA", job.with(Transformer.class, "feeds: accessory", "rating: 20 VA").says(ControlCircuit.class, "spare"));
+	}
+
+	@Test
 	void twoSuppliesAreNotAddedUpAsOne() {
 		Sketch job = Sketch.blank().with(SitePower.class, "voltage: 24 V").with(Transformer.class, "feeds: heating")
 				.with(Transformer.class, "feeds: cooling");
