@@ -53,7 +53,7 @@ final class Expectations {
 
 	private Optional<JobCase.Expectation> expectation(Setting setting, YamlNode written) {
 		Position at = problems.at(written.start());
-		if (!(written instanceof Scalar scalar) || scalar.text().isBlank()) {
+		if (!(written instanceof Scalar scalar) || scalar.saysNothing()) {
 			problems.error(written.start(), "One value of " + setting.label() + " is expected here.",
 					"Write " + setting.domain().allowed() + "; or gap, dispute or not needed.");
 			return Optional.empty();

@@ -45,7 +45,7 @@ final class FactReading {
 	}
 
 	private Job.Entry scalar(FactKind kind, Scalar scalar) {
-		if (scalar.isEmpty()) {
+		if (scalar.saysNothing()) {
 			problems.error(scalar.start(), "Nothing is written after \"" + kind.key() + ":\".",
 					"Write its answers, \"unknown\" when nobody has looked" + (kind.always() ? "." : ", or \"none\" when there is none."));
 		} else if (JobKeys.says(JobKeys.NONE, scalar.text())) {
@@ -131,7 +131,7 @@ final class FactReading {
 			problems.error(written.start(), "A list or group stands where one value of " + field.label() + " is expected.",
 					"Write " + field.domain().allowed() + ", or \"unknown\".");
 			return Optional.empty();
-		} else if (scalar.text().isBlank()) {
+		} else if (scalar.saysNothing()) {
 			problems.error(written.start(), "Nothing is written for " + field.label() + ".",
 					"Write \"unknown\" when nobody has looked, or remove it.");
 			return Optional.empty();

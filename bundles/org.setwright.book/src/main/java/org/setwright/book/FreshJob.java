@@ -54,10 +54,11 @@ final class FreshJob {
 
 	/** On lines of their own when that reads back the same, else on one line in quotes. */
 	private static String notes(String notes) {
-		boolean lines = notes.lines().allMatch(l -> l.strip().equals(l)) && notes.indexOf('\r') < 0 && !notes.startsWith("\n");
-		boolean visible = notes.codePoints().noneMatch(c -> c != '\n' && Character.isISOControl(c));
-		return notes.indexOf('\n') < 0 ? YamlWords.of(notes, false)
-				: lines && visible ? YamlWords.onLines(notes, INDENT) : YamlWords.doubleQuoted(notes);
+		if (notes.indexOf('\n') < 0) {
+			return notes.length() > LINE && YamlWords.folds(notes) ? YamlWords.folded(notes, INDENT, LINE) : YamlWords.of(notes, false);
+		}
+		boolean lines = notes.lines().allMatch(l -> l.isEmpty() || YamlWords.folds(l)) && notes.indexOf('\r') < 0 && !notes.startsWith("\n");
+		return lines ? YamlWords.onLines(notes, INDENT) : YamlWords.doubleQuoted(notes);
 	}
 
 	private void present(FactKind kind, List<Fact> facts) {

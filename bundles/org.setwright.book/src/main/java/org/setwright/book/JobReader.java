@@ -66,7 +66,7 @@ public final class JobReader {
 
 	private JobCase job(String path, Keys keys) {
 		String name = name(keys).orElse(fileName(path));
-		String notes = keys.value(JobKeys.NOTES).flatMap(this::words).map(s -> s.text().stripTrailing()).orElse("");
+		String notes = keys.value(JobKeys.NOTES).flatMap(this::words).filter(s -> !s.saysNothing()).map(s -> s.text().stripTrailing()).orElse("");
 		FactReading facts = new FactReading(fields, problems, positions);
 		for (YamlNode.Entry entry : keys.entries()) {
 			String key = Keys.normal(entry.key().text());
@@ -91,7 +91,7 @@ public final class JobReader {
 		Optional<Scalar> name = written.flatMap(this::words);
 		if (name.isPresent() && problems.refusedLines(name.get(), "the job's name")) {
 			return Optional.empty();
-		} else if (name.isPresent() && (name.get().text().isBlank() || !JobKeys.fitsOnALine(name.get().text()))) {
+		} else if (name.isPresent() && (name.get().saysNothing() || !JobKeys.fitsOnALine(name.get().text()))) {
 			problems.error(name.get().start(), "This is no name for a job.", "Write a name on one line after \"job:\", at most "
 					+ JobKeys.LONGEST_NAME + " characters.");
 			return Optional.empty();

@@ -31,7 +31,7 @@ final class NotFitted {
 	void read(YamlNode written) {
 		List<Scalar> rest = new ArrayList<>();
 		for (YamlNode item : written instanceof Sequence list ? list.items() : List.of(written)) {
-			if (!(item instanceof Scalar scalar) || scalar.text().isBlank()) {
+			if (!(item instanceof Scalar scalar) || scalar.saysNothing()) {
 				problems.error(item.start(), "The names of what is not fitted are expected here.",
 						"Write them between brackets, for example \"" + JobKeys.NOT_FITTED + ": [" + example() + "]\".");
 			} else if (JobKeys.says(JobKeys.EVERYTHING_ELSE, scalar.text())) {

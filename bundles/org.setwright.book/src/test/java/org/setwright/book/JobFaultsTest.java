@@ -116,6 +116,9 @@ class JobFaultsTest {
 		assertFaults("job: A\nhouse:\n", "2:7: Nothing is written after \"house:\". Write its answers, \"unknown\" when nobody has looked.");
 		assertFaults("job: A\npump: { maker: }\n",
 				"2:15: Nothing is written for maker. Write \"unknown\" when nobody has looked, or remove it.");
+		assertFaults("job: A\npump: { maker: null, stages: ~ }\n",
+				"2:16: Nothing is written for maker. Write \"unknown\" when nobody has looked, or remove it.\n"
+						+ "2:30: Nothing is written for stages. Write \"unknown\" when nobody has looked, or remove it.");
 		assertFaults("job: A\nwires: []\n", "2:8: The list of wires is empty, which says neither none nor unknown."
 				+ " Write \"none\", or remove the line when nobody has looked.");
 	}

@@ -155,6 +155,17 @@ class JobWriterTest {
 	}
 
 	@Test
+	void longNotesAreFolded() throws JobNotWritten {
+		String notes = "The maker's sheet decides the valve; nothing is missing at the wall: there is no other heat to call for, and no white one.";
+		assertEquals("""
+				job: A
+				notes: >-
+				  The maker's sheet decides the valve; nothing is missing at the wall: there is no other heat to
+				  call for, and no white one.
+				""", writer.write(new JobCase(PATH, "A", notes, Job.blank(), Map.of(), Map.of())));
+	}
+
+	@Test
 	void aValueThatWouldNotReadBackIsRefused() {
 		FactKind pump = kind("Pump");
 		Job job = Job.blank().with(pump, Job.Entry.of(List.of(pump.create(Map.of(pump.field("maker").orElseThrow(), new Value.Words("unknown"))))));

@@ -18,6 +18,12 @@ public sealed interface YamlNode {
 	 * @param style how it is written
 	 */
 	record Scalar(String text, Style style, int start, int end) implements YamlNode {
+		/** @return whether it is blank, or one of the signs by which YAML says nothing */
+		public boolean saysNothing() {
+			boolean sign = style == Style.PLAIN && (text.equals("~") || text.equalsIgnoreCase("null"));
+			return sign || text.isBlank();
+		}
+
 		/** @return whether nothing is written */
 		public boolean isEmpty() {
 			return style == Style.PLAIN && text.isEmpty();

@@ -13,7 +13,7 @@ public final class YamlWords {
 	/** @param inBraces whether it will stand between braces or brackets, where commas separate */
 	public static String of(String text, boolean inBraces) {
 		Pattern plain = inBraces ? PLAIN_ANYWHERE : PLAIN_ON_A_LINE;
-		if (plain.matcher(text).matches() && !text.endsWith(" ")) {
+		if (plain.matcher(text).matches() && !text.endsWith(" ") && !text.equalsIgnoreCase("null")) {
 			return text;
 		}
 		boolean visible = text.codePoints().allMatch(c -> c == ' ' || !special(c));
@@ -27,6 +27,27 @@ public final class YamlWords {
 	 */
 	public static String onLines(String text, String indent) {
 		return "|\n" + text.lines().map(line -> line.isEmpty() ? line : indent + line).reduce((a, b) -> a + "\n" + b).orElse("");
+	}
+
+	/**
+	 * @param text one line, with single blanks between its words and nothing to hide
+	 * @param width after which a line is broken at a blank
+	 * @return the text on several lines that read back as one
+	 */
+	public static String folded(String text, String indent, int width) {
+		StringBuilder written = new StringBuilder(">-");
+		int column = width;
+		for (String word : text.split(" ")) {
+			boolean breaks = column + 1 + word.length() > width;
+			written.append(breaks ? "\n" + indent : " ").append(word);
+			column = (breaks ? indent.length() : column + 1) + word.length();
+		}
+		return written.toString();
+	}
+
+	/** @return whether {@link #folded} text reads back the same */
+	public static boolean folds(String text) {
+		return text.strip().equals(text) && !text.contains("  ") && text.codePoints().noneMatch(YamlWords::special);
 	}
 
 	/** @return {@code text} on one line between double quotes */

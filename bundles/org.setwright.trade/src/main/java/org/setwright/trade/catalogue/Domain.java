@@ -139,7 +139,8 @@ public sealed interface Domain {
 
 	/** Words, on one line, at most 200 characters. */
 	record Words() implements Domain {
-		static final int LONGEST = 200;
+		/** More characters are not read. */
+		public static final int LONGEST = 200;
 
 		@Override
 		public Optional<Value> read(String text) {

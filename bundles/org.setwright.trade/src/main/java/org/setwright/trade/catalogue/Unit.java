@@ -3,6 +3,7 @@ package org.setwright.trade.catalogue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The units a job sheet uses. Each converts to its dimension's base unit by {@code base = (value + offset) * factor};
@@ -65,6 +66,11 @@ public enum Unit {
 	/** @return how it is written after a number; empty for a plain number */
 	public String symbol() {
 		return symbol;
+	}
+
+	/** @return every way to write it after a number that is read, the usual one first; any case */
+	public List<String> spellings() {
+		return Stream.concat(Stream.of(symbol), otherSpellings.stream()).toList();
 	}
 
 	/** @param value in this unit @return the same in the dimension's base unit */

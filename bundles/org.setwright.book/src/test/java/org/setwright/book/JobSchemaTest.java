@@ -1,0 +1,71 @@
+package org.setwright.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
+
+class JobSchemaTest {
+	private static final Path SHIPPED = Path.of("src/main/resources/org/setwright/book/job.schema.json");
+
+	@Test
+	void theShippedSchemaIsThatOfTheCatalogue() throws IOException {
+		String schema = JobSchema.of(Trade.catalogue());
+		Files.createDirectories(Path.of("target"));
+		Files.writeString(Path.of("target", SHIPPED.getFileName().toString()), schema);
+		assertTrue(schema.equals(Files.readString(SHIPPED)),
+				"The catalogue has changed: look at target/job.schema.json and copy it over " + SHIPPED + " in the same commit.");
+	}
+
+	@Test
+	void acceptsWhatTheWriterWrites() throws JobNotWritten {
+		for (Catalogue catalogue : List.of(Sample.CATALOGUE, Trade.catalogue())) {
+			RandomJobs jobs = new RandomJobs(11, catalogue);
+			JsonSchema schema = schema(catalogue);
+			for (int i = 0; i < 200; i++) {
+				String text = new JobWriter(catalogue).write(jobs.job());
+				assertEquals("[]", schema.validate(text, InputFormat.YAML).toString(), text);
+			}
+		}
+	}
+
+	@ParameterizedTest
+	@MethodSource("starterJobs")
+	void acceptsTheJobsOfTheStarterBook(Path job) throws IOException {
+		assertEquals("[]", schema(Trade.catalogue()).validate(Files.readString(job), InputFormat.YAML).toString());
+	}
+
+	static List<Path> starterJobs() throws IOException {
+		try (var files = Files.list(Path.of("../../rules/starter/jobs"))) {
+			return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+		}
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "lamp: none", "job: A\nlamb: none", "job: A\nlamp: yes please", "job: A\nhouse: none", "job: A\npump: { stages: 9 }",
+			"job: A\npump: { stages: two }", "job: A\npump: { running heat: 48000 }", "job: A\npump: { running heat: 4 ft }", "job: A\npump: [ ]",
+			"job: A\nwires: { colour: red }", "job: A\nwires: [mauve]", "job: A\nhouse: { half area: 7 ft2 }", "job: A\ntotals: { wire count: 1 }",
+			"job: A\nnot fitted: [house]", "job: A\nexpect: { pump speed: 9 }", "job: A\nexpect: { speed: 1 }", "job: [A]" })
+	void refusesWhatTheReaderRefuses(String text) {
+		assertFalse(JobReader.read("jobs/a.yaml", text, Sample.CATALOGUE).sound());
+		assertFalse(schema(Sample.CATALOGUE).validate(text, InputFormat.YAML).isEmpty());
+	}
+
+	private static JsonSchema schema(Catalogue catalogue) {
+		return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(JobSchema.of(catalogue));
+	}
+}
