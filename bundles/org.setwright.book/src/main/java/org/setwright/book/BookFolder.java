@@ -23,12 +23,18 @@ final class BookFolder {
 	static final long LARGEST_BOOK = 200_000_000;
 
 	private final Path root;
+	private final int mostFiles;
 	private final Consumer<Problem> problems;
 	private long bytesRead;
 
 	/** @param root the real path of an existing folder @param problems told of everything that cannot be read */
 	BookFolder(Path root, Consumer<Problem> problems) {
+		this(root, problems, MOST_FILES);
+	}
+
+	BookFolder(Path root, Consumer<Problem> problems, int mostFiles) {
 		this.root = root;
+		this.mostFiles = mostFiles;
 		this.problems = problems;
 	}
 
@@ -52,8 +58,8 @@ final class BookFolder {
 		List<String> found = new ArrayList<>();
 		try (DirectoryStream<Path> files = Files.newDirectoryStream(directory)) {
 			for (Path file : files) {
-				if (found.size() >= MOST_FILES) {
-					error(folder, "There are more than " + MOST_FILES + " files in \"" + folder + "\"; the rest is not read.",
+				if (found.size() >= mostFiles) {
+					error(folder, "There are more than " + mostFiles + " files in \"" + folder + "\"; the rest is not read.",
 							"Split the book into several.");
 					break;
 				}

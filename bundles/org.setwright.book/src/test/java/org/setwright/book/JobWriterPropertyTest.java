@@ -11,7 +11,7 @@ import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.Catalogue;
 
 class JobWriterPropertyTest {
-	private static final int TRIES = 1000;
+	private static final int TRIES = 600;
 
 	@ParameterizedTest
 	@ValueSource(strings = { "sample", "trade" })
