@@ -4,6 +4,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.setwright.command.answer.ExitCode;
 import org.setwright.command.answer.Refusal;
+import org.setwright.command.asking.ApartCommand;
+import org.setwright.command.asking.InsteadCommand;
+import org.setwright.command.asking.MattersCommand;
+import org.setwright.command.asking.SilentCommand;
 import org.setwright.command.check.CheckCommand;
 import org.setwright.command.jobs.JobsCommand;
 import org.setwright.command.setup.SetupCommand;
@@ -41,8 +45,8 @@ public final class Main {
 
 	private static CommandLine commandLine(Words top, Surroundings at) {
 		CommandLine commandLine = new CommandLine(top);
-		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new WhyCommand(at), new CheckCommand(at),
-				new WordsCommand(at));
+		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new WhyCommand(at), new SilentCommand(at),
+				new InsteadCommand(at), new MattersCommand(at), new ApartCommand(at), new CheckCommand(at), new WordsCommand(at));
 		all.forEach(commandLine::addSubcommand);
 		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
 		return commandLine.setCommandName(at.name()).setOut(new java.io.PrintWriter(at.out(), true))

@@ -36,6 +36,13 @@ class AnswersTest {
 			elm    | why-not-needed.json  | 0 | why mill heater --as json
 			elm    | why-new.json         | 0 | why new --as json
 			elm    | why-larch.csv        | 0 | why larch --as csv
+			elm    | silent-mill.txt      | 0 | silent mill
+			elm    | silent-heater.txt    | 0 | silent mill together
+			elm    | silent-new.csv       | 0 | silent new together --as csv
+			elm    | instead-mill.txt     | 0 | instead mill spare 1
+			elm    | instead-mill.json    | 0 | instead mill spare 1 --as json
+			elm    | matters-larch.txt    | 0 | matters larch
+			elm    | apart.txt            | 0 | apart larch mill
 			elm    | words.txt            | 0 | words
 			elm    | words-pump.txt       | 0 | words pump
 			elm    | words.json           | 0 | words --as json

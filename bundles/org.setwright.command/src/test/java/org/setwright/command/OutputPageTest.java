@@ -37,6 +37,10 @@ class OutputPageTest {
 			check | elm check, broken check, broken setup bad, broken why bad
 			setup | elm setup --all
 			why   | elm why larch, elm why mill, elm why new, elm why mill heater
+			silent | elm silent mill
+			instead | elm instead mill spare 1
+			matters | elm matters larch
+			apart | elm apart larch mill
 			words | elm words
 			""")
 	void everyFieldPrintedIsDescribedAndEveryFieldDescribedIsPrinted(String word, String asked) throws IOException {
@@ -49,7 +53,7 @@ class OutputPageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "jobs", "check", "setup --all", "why larch", "words" })
+	@ValueSource(strings = { "jobs", "check", "setup --all", "why larch", "silent mill", "instead mill spare 1", "matters larch", "apart larch mill", "words" })
 	void columnsAreAsDescribed(String words) throws IOException {
 		String header = Typed.inSampleBook("elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
 		assertTrue(page().contains("| `" + words.split(" ")[0] + "` | `" + header + "` |"), header);

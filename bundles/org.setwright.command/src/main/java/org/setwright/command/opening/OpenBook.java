@@ -7,6 +7,7 @@ import org.setwright.book.JobCase;
 import org.setwright.command.answer.Problems;
 import org.setwright.engine.Compilation;
 import org.setwright.engine.Edition;
+import org.setwright.engine.language.Rule;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Setting;
 
@@ -40,6 +41,11 @@ public record OpenBook(Book book, Catalogue catalogue, Compilation compilation, 
 	/** @return the setting that {@code wanted} names by label, word, or a part of either that only one has */
 	public Setting setting(String wanted) {
 		return Named.one("setting", wanted, catalogue.settings(), Setting::label, Setting::id);
+	}
+
+	/** @return the rule of {@code edition} that {@code wanted} names by its name, or a part of it that only one has */
+	public Rule rule(String wanted, Edition edition) {
+		return Named.one("rule", wanted, edition.rules(), Rule::name);
 	}
 
 	/** Writes the field "book". */
