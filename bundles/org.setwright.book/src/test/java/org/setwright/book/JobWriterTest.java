@@ -43,7 +43,7 @@ class JobWriterTest {
 
 	@Test
 	void anAnswerIsReplacedWhereItStands() throws JobNotWritten {
-		assertEdit(answer("Pump", 0, "maker", "Tamarack, Air"), "maker: Norrvik      #", "maker: Tamarack, Air      #");
+		assertEdit(answer("Pump", 0, "maker", "Oskelund, Air"), "maker: Norrvik      #", "maker: Oskelund, Air      #");
 		assertEdit(answer("Lamp", 0, "colour", "blue"), "lamp: { colour: red }", "lamp: { colour: blue }");
 		assertEdit(answer("Wire", 1, "gauge", "20 AWG"), "gauge: 18 AWG", "gauge: 20 AWG");
 		assertEdit(answer("Wire", 0, "colour", "orange"), "[red, {", "[orange, {");

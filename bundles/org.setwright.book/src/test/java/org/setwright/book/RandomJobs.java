@@ -23,7 +23,7 @@ import org.setwright.trade.catalogue.Value;
 /** Makes jobs and edits at random, the same for the same seed. */
 final class RandomJobs {
 	static final String PATH = "jobs/random.yaml";
-	private static final List<String> WORDS = List.of("Norrvik", "Tamarack Air", "a: b", "x #1", "{ odd }", "it's \"so\"", "- dash",
+	private static final List<String> WORDS = List.of("Norrvik", "Oskelund Air", "a: b", "x #1", "{ odd }", "it's \"so\"", "- dash",
 			"tick ✓ 𝛑", "1", "yes", "none", "null", "O'Dell, Ltd", "*star", "&and", "!bang", "%pc", "@at", "`tick`", "end:", "? q", "|", ">", "#", "~");
 	private static final List<String> NOTES = List.of("", "one line", "two\nlines", "tight: yes # no\n\n  indented\nlast", "  leading", "\ttab",
 			"a long line of # words that: goes on and on, past the end of the paper, and over its edge, until it has to be folded at last");

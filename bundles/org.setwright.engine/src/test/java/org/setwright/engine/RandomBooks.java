@@ -24,7 +24,7 @@ final class RandomBooks {
 	private static final List<FactKind> KINDS = List.of(Trade.catalogue().kind(OutdoorUnit.class),
 			Trade.catalogue().kind(Wire.class), Trade.catalogue().kind(Humidifier.class),
 			Trade.catalogue().kind(Building.class));
-	private static final List<String> WORDS = List.of("Norrvik", "Tamarack Air", "O'Dell \\\"quoted\\\"", "Ünal\\\\slash");
+	private static final List<String> WORDS = List.of("Norrvik", "Oskelund Air", "O'Dell \\\"quoted\\\"", "Ünal\\\\slash");
 
 	private final Random random;
 	private final List<String> bound = new ArrayList<>();

@@ -89,7 +89,7 @@ class TableTest {
 
 	@Test
 	void overlappingRowsThatDifferAreADispute() {
-		Table table = table(HEAD, "Norrvik | energised in heating | shop practice | x", "Norrvik or Tamarack | energised in cooling | shop practice | x");
+		Table table = table(HEAD, "Norrvik | energised in heating | shop practice | x", "Norrvik or Oskelund | energised in cooling | shop practice | x");
 		assertEquals(SettingOutcome.State.DISPUTED,
 				valve(table, Jobs.of("OutdoorUnit kind=AIR_SOURCE_HEAT_PUMP, maker=Norrvik")).state());
 	}
