@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The folder of a book: lists and reads its files, and nothing outside it. */
@@ -50,7 +51,7 @@ final class BookFolder {
 		} else if (!Files.isDirectory(directory)) {
 			error(folder, "\"" + folder + "\" is not a folder.", "Rename it, and make a folder \"" + folder + "\" for these files.");
 			return List.of();
-		} else if (!inside(directory)) {
+		} else if (inside(directory).isEmpty()) {
 			error(folder, "\"" + folder + "\" is a link to a place outside the book, which is not followed.",
 					"Replace the link by a real folder.");
 			return List.of();
@@ -80,8 +81,10 @@ final class BookFolder {
 			error(path.replaceAll("\\p{Cntrl}", "?"), "The name of this file holds characters that do not belong in a name.",
 					"Rename it with letters, digits, blanks and dashes.");
 		} else if (!name.endsWith(ending)) {
-			problems.accept(Problem.warning(Position.whole(path), "This file is not read: only files that end in " + ending + " are.",
-					"Rename it, or move it out of the folder."));
+			String what = Files.isDirectory(root.resolve(path)) ? "folder" : "file";
+			problems.accept(Problem.warning(Position.whole(path),
+					"This " + what + " is not read: only files that stand here and end in " + ending + " are.",
+					what.equals("folder") ? "Move its files here." : "Rename it, or move it out of the folder."));
 		} else {
 			found.add(path);
 		}
@@ -92,15 +95,21 @@ final class BookFolder {
 		Path file = root.resolve(path);
 		if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
 			return refused(path, "There is no such file.", "Restore it, or make it anew.");
-		} else if (!inside(file)) {
+		}
+		Optional<Path> real = inside(file);
+		if (real.isEmpty()) {
 			return refused(path, Files.exists(file) ? "This is a link to a place outside the book, which is not followed."
 					: "This is a link that leads nowhere.", "Replace the link by the file itself.");
-		} else if (Files.isDirectory(file)) {
+		} else if (Files.isDirectory(real.get())) {
 			return refused(path, "This is a folder, and a file is expected here.", "Rename the folder.");
-		} else if (!Files.isRegularFile(file)) {
+		} else if (!Files.isRegularFile(real.get())) {
 			return refused(path, "This is not a file that can be read.", "Remove it from the book.");
 		}
-		try (InputStream in = Files.newInputStream(file.toRealPath(), LinkOption.NOFOLLOW_LINKS)) {
+		return readReal(path, real.get());
+	}
+
+	private FileContents readReal(String path, Path real) {
+		try (InputStream in = Files.newInputStream(real, LinkOption.NOFOLLOW_LINKS)) {
 			byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
 			bytesRead += bytes.length;
 			if (bytes.length > LARGEST_FILE) {
@@ -117,11 +126,12 @@ final class BookFolder {
 		}
 	}
 
-	private boolean inside(Path path) {
+	/** @return the real path, all links followed, when it is in the book */
+	private Optional<Path> inside(Path path) {
 		try {
-			return path.toRealPath().startsWith(root);
+			return Optional.of(path.toRealPath()).filter(real -> real.startsWith(root));
 		} catch (IOException unreachable) {
-			return false;
+			return Optional.empty();
 		}
 	}
 

@@ -114,7 +114,8 @@ public final class BookReader {
 	}
 
 	private boolean alone(JobText read, Map<String, String> pathByName) {
-		String other = pathByName.putIfAbsent(Keys.normal(read.job().name()), read.job().path());
+		boolean named = read.nameAt().line() > 0;
+		String other = !named ? null : pathByName.putIfAbsent(Keys.normal(read.job().name()), read.job().path());
 		if (other != null) {
 			problems.add(Problem.error(read.nameAt(), "There is already a job called " + Misfit.quoted(read.job().name())
 					+ ", in " + other + ".", "Give one of the two another name."));

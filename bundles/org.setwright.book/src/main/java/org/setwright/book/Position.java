@@ -5,7 +5,7 @@ package org.setwright.book;
  *
  * @param file the path below the book folder, with forward slashes; "" for the folder itself
  * @param line from 1; 0 when the whole file is meant
- * @param column from 1; 0 when the whole line is meant
+ * @param column from 1, counting Java characters as editors do; 0 when the whole line is meant
  */
 public record Position(String file, int line, int column) implements Comparable<Position> {
 

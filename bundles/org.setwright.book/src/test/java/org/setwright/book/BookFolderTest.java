@@ -155,11 +155,13 @@ class BookFolderTest {
 	void filesThatAreNotReadAreSaid() throws IOException {
 		write("jobs/b.yml", "job: B\n");
 		write("rules/old.txt", "rule\n");
+		write("rules/spare/b.drl", "rule");
 		write("rules/README.md", "# our rules\n");
 		write("rules/.hidden", "x");
 		write("rules/pump.drl~", "x");
-		assertProblems("jobs/b.yml: This file is not read: only files that end in .yaml are. Rename it, or move it out of the folder.",
-				"rules/old.txt: This file is not read: only files that end in .drl are. Rename it, or move it out of the folder.");
+		assertProblems("jobs/b.yml: This file is not read: only files that stand here and end in .yaml are. Rename it, or move it out of the folder.",
+				"rules/old.txt: This file is not read: only files that stand here and end in .drl are. Rename it, or move it out of the folder.",
+				"rules/spare: This folder is not read: only files that stand here and end in .drl are. Move its files here.");
 	}
 
 	@Test

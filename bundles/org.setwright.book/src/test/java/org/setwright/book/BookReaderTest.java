@@ -64,6 +64,13 @@ class BookReaderTest {
 	}
 
 	@Test
+	void aJobWithoutANameIsNotTakenForAnother() throws IOException {
+		write("jobs/zlarch.yaml", "job: alder2\n");
+		write("jobs/alder2.yaml", "pump: none\n");
+		assertProblems(read(), "ERROR jobs/alder2.yaml: The job has no name. Add a line \"job:\" with what the shop calls it.");
+	}
+
+	@Test
 	void aJobWithAnErrorIsNotInTheBook() throws IOException {
 		write("jobs/larch.yaml", "job: Larch\npump: { stages: 9 }\n");
 		Book book = read();

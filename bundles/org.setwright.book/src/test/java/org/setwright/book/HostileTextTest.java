@@ -87,7 +87,7 @@ class HostileTextTest {
 		for (String file : files) {
 			Files.createDirectories(folder.resolve(file).getParent());
 		}
-		for (int i = 0; i < 300; i++) {
+		for (int i = 0; i < 100; i++) {
 			for (String file : files) {
 				byte[] bytes = ("book: A\njob: " + file + "\na, b\n35 °F\n").getBytes(StandardCharsets.UTF_8);
 				for (int hits = random.nextInt(4); hits > 0; hits--) {
