@@ -14,6 +14,7 @@ import org.setwright.engine.Inquiry;
 import org.setwright.engine.change.Differences;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.whynot.Parting;
+import org.setwright.engine.whynot.WhyNot;
 import org.setwright.trade.catalogue.Setting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -52,8 +53,11 @@ public final class ApartCommand extends JobQuestion {
 	private static void parts(Steps steps, String where, List<Parting.Part> parts, JobCase onOther) {
 		for (Parting.Part part : parts) {
 			steps.firing(1, where, part.firing());
-			steps.add(2, "on the other job", Style.PLAIN, "and on the other job:", "");
-			steps.rule(3, part.onOther(), onOther);
+			boolean spoke = part.onOther().status() == WhyNot.Status.FIRED;
+			steps.add(2, "on the other job", Style.PLAIN, spoke ? "on the other job it speaks too, with another value" : "on the other job:", "");
+			if (!spoke) {
+				steps.rule(3, part.onOther(), onOther);
+			}
 		}
 	}
 

@@ -71,7 +71,7 @@ public sealed interface Change {
 
 		@Override
 		public String sentence(Job job) {
-			return "there is " + (job.entry(place.kind()).facts().isEmpty() ? "a " : "one more ") + place.kind().label();
+			return "there is " + (job.entry(place.kind()).facts().isEmpty() ? place.kind().one() : "one more " + place.kind().label());
 		}
 	}
 

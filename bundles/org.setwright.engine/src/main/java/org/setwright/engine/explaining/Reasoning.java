@@ -48,7 +48,7 @@ public final class Reasoning {
 		String answers = tested.stream().map(t -> t.field().field().orElseThrow().label() + " is " + text(t))
 				.distinct().collect(Collectors.joining("; "));
 		return new Reason.OfFact(new JobField(item.kind(), item.item(), java.util.Optional.empty()), tested,
-				sentence(answers.isEmpty() ? "there is " + article(numbered) : numbered + ": " + answers));
+				sentence(answers.isEmpty() ? "there is " + (item.kind().many() ? numbered : item.kind().one()) : numbered + ": " + answers));
 	}
 
 	private static String text(Reason.Tested tested) {
@@ -92,10 +92,6 @@ public final class Reasoning {
 		} else {
 			into.add(item.place(((Test.OfField) test).field()));
 		}
-	}
-
-	private static String article(String noun) {
-		return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
 	}
 
 	private static String sentence(String words) {

@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Test;
-import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Value;
 
 /** Says conditions in trade English, for reasons and for reading rules aloud. */
@@ -18,7 +17,7 @@ public final class Wording {
 	public static String of(Condition condition) {
 		if (condition instanceof Condition.Pattern pattern) {
 			String tests = tests(pattern.test());
-			return "there is " + one(pattern.kind()) + (tests.isEmpty() ? "" : " whose " + tests);
+			return "there is " + pattern.kind().one() + (tests.isEmpty() ? "" : " whose " + tests);
 		} else if (condition instanceof Condition.Found found) {
 			return "this was found: " + finding(found.finding());
 		} else if (condition instanceof Condition.Not not) {
@@ -89,9 +88,5 @@ public final class Wording {
 		int last = texts.size() - 1;
 		return last == 0 ? texts.get(0)
 				: String.join(", ", texts.subList(0, last)) + (or ? " or " : " and ") + texts.get(last);
-	}
-
-	private static String one(FactKind kind) {
-		return ("aeiou".indexOf(kind.label().charAt(0)) >= 0 ? "an " : "a ") + kind.label();
 	}
 }

@@ -66,7 +66,7 @@ public final class Silence {
 		if (obstacle instanceof Obstacle.NoFact none) {
 			String kind = none.condition().kind().label();
 			boolean others = !job.job().entry(none.condition().kind()).facts().isEmpty();
-			String is = none.unsaid() ? "Nobody has said whether there is a " + kind : "There is no " + (others ? "further " : "") + kind;
+			String is = none.unsaid() ? "Nobody has said whether there is " + none.condition().kind().one() : "There is no " + (others ? "further " : "") + kind;
 			return new Blocker(none.condition(), is + "; the rule wants that " + Wording.of(none.condition()) + ".", List.of(),
 					List.of(JobField.presence(none.condition().kind())), List.of());
 		} else if (obstacle instanceof Obstacle.Unfit unfit) {
