@@ -4,6 +4,7 @@ import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
+import org.setwright.workbench.theme.Ground;
 
 /** Starts the window and waits until it is closed. */
 public final class Application implements IApplication {
@@ -11,6 +12,7 @@ public final class Application implements IApplication {
 	@Override
 	public Object start(IApplicationContext context) {
 		Display display = PlatformUI.createDisplay();
+		Ground.chosen().draw();
 		try {
 			int ended = PlatformUI.createAndRunWorkbench(display, new ShellAdvisor());
 			return ended == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;

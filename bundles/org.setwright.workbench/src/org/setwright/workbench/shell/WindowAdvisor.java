@@ -1,12 +1,26 @@
 package org.setwright.workbench.shell;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchPreferenceConstants;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.eclipse.ui.intro.IIntroManager;
+import org.setwright.workbench.desk.Desk;
+import org.setwright.workbench.desk.DeskState;
+import org.setwright.workbench.folder.BookProject;
+import org.setwright.workbench.folder.FolderChanges;
+import org.setwright.workbench.folder.OpenBook;
 
-/** Shapes the window. */
+/** Shapes the window and begins with a book, or with the welcome page. */
 final class WindowAdvisor extends WorkbenchWindowAdvisor {
-	private static final Point SIZE = new Point(1280, 860);
+	private static final Point SIZE = new Point(1440, 900);
 
 	WindowAdvisor(IWorkbenchWindowConfigurer configurer) {
 		super(configurer);
@@ -16,10 +30,59 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	public void preWindowOpen() {
 		IWorkbenchWindowConfigurer window = getWindowConfigurer();
 		window.setInitialSize(SIZE);
-		window.setTitle("Setwright");
-		window.setShowCoolBar(false);
+		window.setTitle(Messages.WindowAdvisor_title);
+		window.setShowCoolBar(true);
 		window.setShowStatusLine(true);
 		window.setShowPerspectiveBar(true);
 		window.setShowProgressIndicator(true);
+		PlatformUI.getPreferenceStore().setDefault(IWorkbenchPreferenceConstants.SHOW_TEXT_ON_PERSPECTIVE_BAR, true);
+	}
+
+	@Override
+	public void openIntro() {
+		// postWindowOpen decides, once it is clear whether there is a book
+	}
+
+	@Override
+	public void postWindowOpen() {
+		IWorkbenchWindow window = getWindowConfigurer().getWindow();
+		Desk desk = window.getService(Desk.class);
+		desk.addListener(this::deskChanged);
+		new PlainToolbar().in(window);
+		window.getShell().addListener(SWT.Activate, e -> FolderChanges.look());
+		Optional<Path> book = asked().or(WindowAdvisor::lastTime);
+		if (book.isPresent()) {
+			new OpenBook(desk).open(book.get());
+		} else {
+			PlatformUI.getWorkbench().getIntroManager().showIntro(window, false);
+		}
+	}
+
+	/** @return the book named when the program was started */
+	private static Optional<Path> asked() {
+		for (String argument : Platform.getApplicationArgs()) {
+			Path folder = Path.of(argument).toAbsolutePath().normalize();
+			if (OpenBook.isBook(folder)) {
+				return Optional.of(folder);
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** @return the book that was open when the window was last closed */
+	private static Optional<Path> lastTime() {
+		return BookProject.linked().map(f -> f.getLocationURI()).map(Path::of).filter(OpenBook::isBook);
+	}
+
+	private void deskChanged(DeskState before, DeskState now) {
+		if (!before.folder().equals(now.folder())) {
+			IIntroManager intro = PlatformUI.getWorkbench().getIntroManager();
+			now.folder().ifPresent(f -> intro.closeIntro(intro.getIntro()));
+		}
+		if (before.latest() != now.latest() || !before.folder().equals(now.folder())) {
+			getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().setMessage(StatusWords.of(now));
+		}
+		getWindowConfigurer().setTitle(now.latest().map(e -> NLS.bind(Messages.WindowAdvisor_titleOfBook, e.book().name()))
+				.orElse(Messages.WindowAdvisor_title));
 	}
 }

@@ -1,15 +1,26 @@
 package org.setwright.workbench.shell;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.setwright.workbench.contents.ContentsView;
+import org.setwright.workbench.jobs.JobsView;
+import org.setwright.workbench.reasons.ReasonsView;
+import org.setwright.workbench.setup.SetupView;
 
-/** For the person who writes the rules. */
+/** For the person who writes the rules: the editor in the middle, what it does to a job beside it. */
 public final class WritePerspective implements IPerspectiveFactory {
 	/** Its name in the registry. */
-	public static final String ID = "org.setwright.workbench.write";
+	public static final String ID = "org.setwright.workbench.write"; //$NON-NLS-1$
 
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(true);
+		layout.addView(ContentsView.ID, IPageLayout.LEFT, 0.19f, layout.getEditorArea());
+		layout.addView(JobsView.ID, IPageLayout.BOTTOM, 0.5f, ContentsView.ID);
+		layout.addView(SetupView.ID, IPageLayout.RIGHT, 0.49f, layout.getEditorArea());
+		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, layout.getEditorArea()); //$NON-NLS-1$
+		below.addView(ReasonsView.ID);
+		below.addView(IPageLayout.ID_PROBLEM_VIEW);
 	}
 }

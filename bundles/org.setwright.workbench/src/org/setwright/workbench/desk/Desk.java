@@ -1,0 +1,112 @@
+package org.setwright.workbench.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.setwright.trade.catalogue.Setting;
+
+/**
+ * Holds what is being looked at and tells everybody who shows it. There is one for the window; use it in the window's
+ * thread only. Views get it by {@code getSite().getService(Desk.class)}.
+ */
+public final class Desk {
+	private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
+	private final EvaluationJob evaluationJob = new EvaluationJob(this::evaluated);
+	private DeskState state = DeskState.EMPTY;
+	private Drafts drafts = Drafts.NONE;
+	private long stamp;
+
+	/** @return what is being looked at now */
+	public DeskState state() {
+		return state;
+	}
+
+	/** @return the texts being typed now */
+	public Drafts drafts() {
+		return drafts;
+	}
+
+	/** Starts to tell {@code listener}. */
+	public void addListener(DeskListener listener) {
+		listeners.add(listener);
+	}
+
+	/** Stops telling {@code listener}. */
+	public void removeListener(DeskListener listener) {
+		listeners.remove(listener);
+	}
+
+	/** Puts the rule book in {@code folder} on the desk, in place of the present one, and reads it. */
+	public void open(Path folder) {
+		drafts = Drafts.NONE;
+		become(DeskState.EMPTY.reading(folder));
+		refresh();
+	}
+
+	/** Takes the rule book off the desk. */
+	public void close() {
+		stamp++;
+		evaluationJob.cancel();
+		drafts = Drafts.NONE;
+		become(DeskState.EMPTY);
+	}
+
+	/** Reads the book again and works everything out afresh, in the background. */
+	public void refresh() {
+		state.folder().ifPresent(folder -> evaluationJob
+				.ask(new EvaluationJob.Request(++stamp, folder, drafts, state.latest())));
+	}
+
+	/** Takes note of what is being typed into the file at {@code path} below the book folder. */
+	public void type(String path, String text) {
+		drafts = drafts.with(path, text);
+		refresh();
+	}
+
+	/** Takes note that what was typed into the file at {@code path} has been saved or thrown away. */
+	public void typed(String path) {
+		if (drafts.texts().containsKey(path)) {
+			drafts = drafts.without(path);
+			refresh();
+		}
+	}
+
+	/** Looks at the job at {@code path}; the setting being looked at stays. */
+	public void pickJob(String path) {
+		if (!state.job().equals(Optional.of(path))) {
+			become(state.looking(Optional.of(path), state.setting()));
+		}
+	}
+
+	/** Looks at {@code setting} of the present job. */
+	public void pickSetting(Setting setting) {
+		if (!state.setting().equals(Optional.of(setting))) {
+			become(state.looking(state.job(), Optional.of(setting)));
+		}
+	}
+
+	/** @return whether an answer to the last change is still awaited */
+	public boolean busy() {
+		return evaluationJob.awaited();
+	}
+
+	private void evaluated(EvaluationJob.Request request, Evaluation evaluation) {
+		if (request.stamp() == stamp) {
+			become(withSomeJob(state.read(evaluation, request.drafts().isEmpty())));
+		}
+	}
+
+	/** A book that has just been opened shows its first job rather than nothing. */
+	private static DeskState withSomeJob(DeskState read) {
+		return read.job().isPresent() ? read
+				: read.looking(read.latest().flatMap(e -> e.book().jobs().stream().findFirst()).map(j -> j.path()),
+						read.setting());
+	}
+
+	private void become(DeskState now) {
+		DeskState before = state;
+		state = now;
+		listeners.forEach(l -> l.deskChanged(before, now));
+	}
+}

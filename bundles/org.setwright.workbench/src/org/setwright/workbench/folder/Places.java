@@ -1,0 +1,78 @@
+package org.setwright.workbench.folder;
+
+import java.util.Optional;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.statushandlers.StatusManager;
+import org.eclipse.ui.texteditor.ITextEditor;
+import org.setwright.book.Position;
+import org.setwright.trade.catalogue.JobField;
+
+/** Opens places of the book in their editors. */
+public final class Places {
+
+	/** An editor of a job. */
+	public interface JobPlaces {
+		/** Shows {@code field} and puts the cursor there. */
+		void show(JobField field);
+
+		/** Shows the text of the job. @return the editor of the text */
+		ITextEditor showText();
+	}
+
+	private Places() {
+	}
+
+	/** Opens the rule, row or other text at {@code at}. */
+	public static void open(IWorkbenchPage page, Position at) {
+		editor(page, at.file()).map(e -> e instanceof JobPlaces job ? job.showText() : e.getAdapter(ITextEditor.class))
+				.ifPresent(e -> reveal(e, at));
+	}
+
+	/** Opens the job at {@code path}. */
+	public static void openJob(IWorkbenchPage page, String path) {
+		editor(page, path);
+	}
+
+	/** Opens the job at {@code path} where it answers {@code field}. */
+	public static void openJob(IWorkbenchPage page, String path, JobField field) {
+		editor(page, path).filter(JobPlaces.class::isInstance).ifPresent(e -> ((JobPlaces) e).show(field));
+	}
+
+	private static Optional<IEditorPart> editor(IWorkbenchPage page, String path) {
+		Optional<IFile> file = BookProject.file(path);
+		if (file.isEmpty()) {
+			complain(NLS.bind(Messages.Places_gone, path), null);
+			return Optional.empty();
+		}
+		try {
+			return Optional.of(IDE.openEditor(page, file.get()));
+		} catch (PartInitException e) {
+			complain(NLS.bind(Messages.Places_cannotOpen, path), e);
+			return Optional.empty();
+		}
+	}
+
+	private static void complain(String sentence, Exception cause) {
+		StatusManager.getManager().handle(new Status(IStatus.WARNING, Places.class, sentence, cause), StatusManager.SHOW);
+	}
+
+	private static void reveal(ITextEditor editor, Position at) {
+		IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
+		if (at.line() > 0 && at.line() <= document.getNumberOfLines()) {
+			try {
+				editor.selectAndReveal(document.getLineOffset(at.line() - 1) + Math.max(at.column() - 1, 0), 0);
+			} catch (BadLocationException changedMeanwhile) {
+				editor.selectAndReveal(0, 0);
+			}
+		}
+	}
+}

@@ -1,0 +1,32 @@
+package org.setwright.workbench.jobform;
+
+import java.util.Optional;
+import org.eclipse.osgi.util.NLS;
+import org.setwright.trade.catalogue.Answer;
+import org.setwright.trade.catalogue.Domain;
+import org.setwright.trade.catalogue.Value;
+
+/**
+ * What somebody has written into a field.
+ *
+ * @param answer empty when it is not understood
+ * @param refusal why not and what to write; empty when it is understood
+ */
+record FieldReading(Optional<Answer<Value>> answer, String refusal) {
+
+	/** @param text nothing, and the word for unknown, both mean unknown */
+	static FieldReading of(Domain domain, String text) {
+		String written = text.strip();
+		if (written.isEmpty() || written.equalsIgnoreCase(Messages.FieldReading_unknown)) {
+			return new FieldReading(Optional.of(Answer.unknown()), ""); //$NON-NLS-1$
+		}
+		Optional<Value> value = domain.read(written);
+		return value.isPresent() ? new FieldReading(value.map(Answer::of), "") //$NON-NLS-1$
+				: new FieldReading(Optional.empty(), NLS.bind(Messages.FieldReading_refused, written, domain.allowed()));
+	}
+
+	/** @return how {@code answer} is written into a field: nothing for unknown */
+	static String written(Answer<Value> answer) {
+		return answer.value().map(Value::text).orElse(""); //$NON-NLS-1$
+	}
+}

@@ -1,0 +1,73 @@
+package org.setwright.workbench.jobform;
+
+import java.util.Optional;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.text.undo.DocumentUndoManagerRegistry;
+import org.eclipse.text.undo.IDocumentUndoManager;
+import org.setwright.book.JobEdit;
+import org.setwright.book.JobNotWritten;
+import org.setwright.book.JobReader;
+import org.setwright.book.JobText;
+import org.setwright.book.JobWriter;
+import org.setwright.book.Problem;
+import org.setwright.trade.catalogue.Catalogue;
+
+/** The text of a job being edited, read as a job and changed edit by edit. Use it in the window's thread. */
+final class JobDocument {
+	private final String path;
+	private final IDocument document;
+	private final Catalogue catalogue;
+	private String lastText;
+	private JobText lastRead;
+
+	/** @param path of the job below the book folder */
+	JobDocument(String path, IDocument document, Catalogue catalogue) {
+		this.path = path;
+		this.document = document;
+		this.catalogue = catalogue;
+	}
+
+	Catalogue catalogue() {
+		return catalogue;
+	}
+
+	/** @return what the text says now */
+	JobText read() {
+		String text = document.get();
+		if (!text.equals(lastText)) {
+			lastRead = JobReader.read(path, text, catalogue);
+			lastText = text;
+		}
+		return lastRead;
+	}
+
+	/** Makes {@code edit} in the text, as one step to undo. @return why it could not be made, or empty */
+	Optional<Problem> edit(JobEdit edit) {
+		try {
+			String before = document.get();
+			String after = new JobWriter(catalogue).edit(path, before, edit);
+			if (!after.equals(before)) {
+				replace(TextChange.between(before, after));
+			}
+			return Optional.empty();
+		} catch (JobNotWritten refused) {
+			return Optional.of(refused.problem());
+		}
+	}
+
+	private void replace(TextChange change) {
+		IDocumentUndoManager undo = DocumentUndoManagerRegistry.getDocumentUndoManager(document);
+		if (undo != null) {
+			undo.commit();
+		}
+		try {
+			document.replace(change.offset(), change.length(), change.replacement());
+		} catch (BadLocationException impossible) {
+			throw new IllegalStateException(change.toString(), impossible);
+		}
+		if (undo != null) {
+			undo.commit();
+		}
+	}
+}

@@ -1,0 +1,37 @@
+package org.setwright.workbench.jobform;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.jface.text.presentation.IPresentationReconciler;
+import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
+import org.setwright.workbench.look.ColouredText;
+import org.setwright.workbench.look.ColouredText.Stretch;
+import org.setwright.workbench.look.Palette.Ink;
+
+/** Colours the text of a job. */
+final class JobTextColours extends TextSourceViewerConfiguration {
+	private static final Pattern PIECE = Pattern.compile("(?<comment>(?m:^|(?<=\\s))#[^\\n]*)" //$NON-NLS-1$
+			+ "|(?<string>\"(?:\\\\.|[^\"\\\\])*\"|'(?:''|[^'])*')" //$NON-NLS-1$
+			+ "|(?<name>(?m:(?<=^|[{,-])\\s*[\\p{L}][^:#\\n,{}\"']*:(?=\\s|$)))"); //$NON-NLS-1$
+
+	JobTextColours(IPreferenceStore preferences) {
+		super(preferences);
+	}
+
+	@Override
+	public IPresentationReconciler getPresentationReconciler(ISourceViewer viewer) {
+		return new ColouredText(JobTextColours::in);
+	}
+
+	/** @return what is to be coloured, in order */
+	static List<Stretch> in(String text) {
+		return PIECE.matcher(text).results().map(r -> new Stretch(r.start(), r.end() - r.start(), ink(r.group()))).toList();
+	}
+
+	private static Ink ink(String piece) {
+		String written = piece.strip();
+		return written.startsWith("#") ? Ink.COMMENT : written.endsWith(":") ? Ink.FACT : Ink.STRING; //$NON-NLS-1$ //$NON-NLS-2$
+	}
+}

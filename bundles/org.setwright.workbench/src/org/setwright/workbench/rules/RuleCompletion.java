@@ -1,0 +1,54 @@
+package org.setwright.workbench.rules;
+
+import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.contentassist.CompletionProposal;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.jface.text.contentassist.IContentAssistProcessor;
+import org.eclipse.jface.text.contentassist.IContextInformation;
+import org.eclipse.jface.text.contentassist.IContextInformationValidator;
+import org.setwright.trade.Trade;
+import org.setwright.workbench.rules.Completions.Completion;
+
+/** Offers the words that may come next, each with what people call it and what it means. */
+public final class RuleCompletion implements IContentAssistProcessor {
+	private final Completions completions = new Completions(Trade.catalogue());
+
+	@Override
+	public ICompletionProposal[] computeCompletionProposals(ITextViewer viewer, int offset) {
+		String rules = viewer.getDocument().get();
+		int begun = Completions.begun(rules, offset).length();
+		return completions.at(rules, offset).stream()
+				.map(c -> new CompletionProposal(c.word(), offset - begun, begun, c.word().length(), null, shown(c), null,
+						c.meaning().isEmpty() ? null : c.meaning()))
+				.toArray(ICompletionProposal[]::new);
+	}
+
+	private static String shown(Completion completion) {
+		return completion.label().isEmpty() ? completion.word() : completion.word() + "   " + completion.label(); //$NON-NLS-1$
+	}
+
+	@Override
+	public IContextInformation[] computeContextInformation(ITextViewer viewer, int offset) {
+		return new IContextInformation[0];
+	}
+
+	@Override
+	public char[] getCompletionProposalAutoActivationCharacters() {
+		return new char[0];
+	}
+
+	@Override
+	public char[] getContextInformationAutoActivationCharacters() {
+		return new char[0];
+	}
+
+	@Override
+	public String getErrorMessage() {
+		return null;
+	}
+
+	@Override
+	public IContextInformationValidator getContextInformationValidator() {
+		return null;
+	}
+}

@@ -1,0 +1,81 @@
+package org.setwright.workbench.rules;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.eclipse.osgi.util.NLS;
+import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.trade.catalogue.Domain;
+import org.setwright.trade.catalogue.FactKind;
+import org.setwright.trade.catalogue.Field;
+import org.setwright.trade.catalogue.Setting;
+
+/** Looks up in the catalogue what a word in a rule means. */
+final class WordMeaning {
+	private static final Pattern OPENED = Pattern.compile("([A-Z]\\w*)\\s*\\("); //$NON-NLS-1$
+	private final Catalogue catalogue;
+
+	WordMeaning(Catalogue catalogue) {
+		this.catalogue = catalogue;
+	}
+
+	/** @return the meaning of the word at {@code offset} of {@code rules}, with what it may be; empty for other words */
+	Optional<String> at(String rules, int offset) {
+		String word = wordAt(rules, offset);
+		Optional<FactKind> kind = kindBefore(rules, offset);
+		return Stream.of(catalogue.kind(word).map(WordMeaning::ofKind),
+				kind.flatMap(k -> k.field(word)).map(WordMeaning::ofField), catalogue.setting(word).map(WordMeaning::ofSetting),
+				ofChoice(word, kind)).flatMap(Optional::stream).findFirst();
+	}
+
+	/** @return the word that covers {@code offset}, or "" */
+	static String wordAt(String text, int offset) {
+		int start = offset;
+		int end = offset;
+		while (start > 0 && isWord(text.charAt(start - 1))) {
+			start--;
+		}
+		while (end < text.length() && isWord(text.charAt(end))) {
+			end++;
+		}
+		return text.substring(start, end);
+	}
+
+	/** @return the kind of fact whose pattern was opened last before {@code offset} */
+	Optional<FactKind> kindBefore(String rules, int offset) {
+		Matcher opened = OPENED.matcher(rules.substring(0, offset));
+		Optional<FactKind> last = Optional.empty();
+		while (opened.find()) {
+			Optional<FactKind> kind = catalogue.kind(opened.group(1));
+			last = kind.isPresent() ? kind : last;
+		}
+		return last;
+	}
+
+	private static boolean isWord(char c) {
+		return Character.isLetterOrDigit(c) || c == '_';
+	}
+
+	private static String ofKind(FactKind kind) {
+		return NLS.bind(Messages.WordMeaning_kind, kind.label(), kind.meaning());
+	}
+
+	private static String ofField(Field field) {
+		return NLS.bind(Messages.WordMeaning_field, new Object[] { field.label(), field.meaning(), field.domain().allowed() });
+	}
+
+	private static String ofSetting(Setting setting) {
+		return NLS.bind(Messages.WordMeaning_setting,
+				new Object[] { setting.label(), setting.meaning(), setting.domain().allowed() });
+	}
+
+	private Optional<String> ofChoice(String word, Optional<FactKind> kind) {
+		Stream<Domain> near = kind.stream().flatMap(k -> k.fields().stream()).map(Field::domain);
+		Stream<Domain> anywhere = Stream.concat(catalogue.settings().stream().map(Setting::domain),
+				catalogue.kinds().stream().flatMap(k -> k.fields().stream()).map(Field::domain));
+		return Stream.concat(near, anywhere).filter(Domain.Choices.class::isInstance)
+				.flatMap(d -> ((Domain.Choices) d).options().stream()).filter(o -> o.id().equals(word)).findFirst()
+				.map(o -> NLS.bind(Messages.WordMeaning_choice, o.label(), o.meaning()));
+	}
+}

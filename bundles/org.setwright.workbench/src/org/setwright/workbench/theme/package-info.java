@@ -1,0 +1,2 @@
+/** Light and dark. */
+package org.setwright.workbench.theme;
