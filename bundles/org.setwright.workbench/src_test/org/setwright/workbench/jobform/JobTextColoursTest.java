@@ -1,0 +1,15 @@
+package org.setwright.workbench.jobform;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class JobTextColoursTest {
+	@Test
+	void tellsNamesFromValuesAndComments() {
+		String text = "# Tuesday\nindoor unit: { kind: air handler, maker: \"A: B # C\" } # seen\n";
+		assertEquals(List.of("# Tuesday", "indoor unit:", "kind:", "maker:", "\"A: B # C\"", "# seen"),
+				JobTextColours.in(text).stream().map(s -> text.substring(s.start(), s.start() + s.length()).strip()).toList());
+	}
+}

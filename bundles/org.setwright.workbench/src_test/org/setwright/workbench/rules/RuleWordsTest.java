@@ -1,0 +1,36 @@
+package org.setwright.workbench.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.setwright.workbench.look.Palette.Ink;
+
+class RuleWordsTest {
+	@Test
+	void everyKindOfWordHasItsColour() {
+		String rule = "rule \"say when\" // then\n@because( \"x\" )\nOutdoorUnit( stages >= 2, kind == AIR_CONDITIONER )\n/* end */";
+		assertEquals(List.of("KEYWORD rule", "STRING \"say when\"", "COMMENT // then", "ANNOTATION @because", "STRING \"x\"",
+				"FACT OutdoorUnit", "CONSTANT 2", "CONSTANT AIR_CONDITIONER", "COMMENT /* end */"), words(rule));
+	}
+
+	@Test
+	void anUnfinishedTextEndsWithItsLine() {
+		assertEquals(List.of("STRING \"open", "KEYWORD when"), words("\"open\nwhen"));
+	}
+
+	@Test
+	void anUnfinishedCommentColoursTheRest() {
+		assertEquals(List.of("COMMENT /* rule\nwhen"), words("/* rule\nwhen"));
+	}
+
+	@Test
+	void plainWordsStayPlain() {
+		assertEquals(List.of(), words("stages $s kind"));
+		assertEquals(Ink.CONSTANT, RuleWords.in("YES").get(0).ink());
+	}
+
+	private static List<String> words(String text) {
+		return RuleWords.in(text).stream().map(s -> s.ink() + " " + text.substring(s.start(), s.start() + s.length())).toList();
+	}
+}
