@@ -24,6 +24,7 @@ import org.setwright.book.Position;
 import org.setwright.workbench.folder.BookProject;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.folder.ProblemMarkers;
+import org.setwright.workbench.folder.RecentBooks;
 
 @ExtendWith(NothingLogged.class)
 class RulesEditorTest {
@@ -104,6 +105,11 @@ class RulesEditorTest {
 		Waiting.until(() -> text.getStyleRangeAtOffset(rule) != null && text.getStyleRangeAtOffset(rule).foreground != null, "the colour of \"rule\"");
 		assertTrue(text.getStyleRangeAtOffset(plain) == null || text.getStyleRangeAtOffset(plain).foreground == null
 				|| !text.getStyleRangeAtOffset(plain).foreground.equals(text.getStyleRangeAtOffset(rule).foreground));
+	}
+
+	@Test
+	void theBookIsRememberedAmongTheRecentOnes() {
+		assertEquals(folder, new RecentBooks().list().get(0));
 	}
 
 	@Test

@@ -1,5 +1,6 @@
 package org.setwright.workbench.contents;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.setwright.book.Position;
@@ -30,6 +31,6 @@ public record BookNode(Sign sign, String text, String remark, Position at, List<
 
 	private boolean matchesItself(String search) {
 		String searched = (text + ' ' + remark).toLowerCase(Locale.ROOT);
-		return java.util.Arrays.stream(search.strip().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(searched::contains); //$NON-NLS-1$
+		return Arrays.stream(search.strip().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(searched::contains); //$NON-NLS-1$
 	}
 }

@@ -41,9 +41,19 @@ final class EvaluationJob extends Job {
 		return newest != null && newest.stamp() != answered;
 	}
 
+	/** A fault in the program itself is told once, in a sentence; its trace goes to the log. */
 	@Override
 	protected IStatus run(IProgressMonitor monitor) {
 		Request request = newest;
+		try {
+			return work(request, monitor);
+		} catch (RuntimeException fault) {
+			Display.getDefault().asyncExec(() -> answered = Math.max(answered, request.stamp()));
+			return new Status(IStatus.ERROR, EvaluationJob.class, Messages.EvaluationJob_fault, fault);
+		}
+	}
+
+	private IStatus work(Request request, IProgressMonitor monitor) {
 		Optional<Evaluation> evaluation = evaluator.evaluate(request.folder(), request.drafts(), request.previous(),
 				() -> monitor.isCanceled() || request != newest);
 		evaluation.ifPresent(e -> Display.getDefault().asyncExec(() -> {

@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 /** The words of this package. */
 final class Messages extends NLS {
+	public static String EvaluationJob_fault;
 	public static String EvaluationJob_name;
 	public static String Evaluator_disagreed;
 

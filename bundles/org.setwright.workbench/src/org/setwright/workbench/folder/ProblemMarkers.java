@@ -9,6 +9,7 @@ import org.eclipse.core.filebuffers.FileBuffers;
 import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.filebuffers.LocationKind;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ResourcesPlugin;
@@ -61,7 +62,7 @@ public final class ProblemMarkers extends WorkspaceJob {
 		return Status.OK_STATUS;
 	}
 
-	private static Mark mark(Problem problem, org.eclipse.core.resources.IFolder folder) {
+	private static Mark mark(Problem problem, IFolder folder) {
 		Map<String, Object> says = new HashMap<>();
 		says.put(IMarker.MESSAGE, NLS.bind(Messages.ProblemMarkers_message, problem.what(), problem.remedy()));
 		says.put(IMarker.SEVERITY,

@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -44,11 +45,11 @@ public final class RecentBooks {
 		}
 	}
 
-	private static java.util.Optional<Path> path(String line) {
+	private static Optional<Path> path(String line) {
 		try {
-			return java.util.Optional.of(Path.of(line));
+			return Optional.of(Path.of(line));
 		} catch (InvalidPathException written) {
-			return java.util.Optional.empty();
+			return Optional.empty();
 		}
 	}
 }

@@ -1,5 +1,6 @@
 package org.setwright.workbench.jobform;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -13,6 +14,7 @@ import org.eclipse.swt.widgets.Label;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.Expectation;
 import org.setwright.book.JobEdit;
+import org.setwright.book.Position;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
@@ -39,12 +41,12 @@ final class ExpectPage implements FormPage {
 		Spoken.as(more, Messages.ExpectPage_more);
 		more.addListener(SWT.MouseVerticalWheel, e -> e.doit = false);
 		more.addListener(SWT.Selection, e -> catalogue.settingLabelled(more.getText())
-				.ifPresent(s -> desk.edit(new JobEdit.Expected(s, new JobCase.Gap(org.setwright.book.Position.whole("")))))); //$NON-NLS-1$
+				.ifPresent(s -> desk.edit(new JobEdit.Expected(s, new JobCase.Gap(Position.whole("")))))); //$NON-NLS-1$
 	}
 
 	@Override
 	public void show(JobCase job) {
-		Map<Setting, String> now = new java.util.LinkedHashMap<>();
+		Map<Setting, String> now = new LinkedHashMap<>();
 		job.expected().forEach((setting, expectation) -> now.put(setting, expectation.text()));
 		if (!now.equals(shown)) {
 			shown = now;

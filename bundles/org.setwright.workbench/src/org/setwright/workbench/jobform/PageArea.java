@@ -1,5 +1,6 @@
 package org.setwright.workbench.jobform;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -85,7 +86,7 @@ final class PageArea {
 	private void heading(String title, String means) {
 		meaning = means;
 		Label heading = new Label(content, SWT.NONE);
-		heading.setText(title.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + title.substring(1));
+		heading.setText(title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1));
 		heading.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		Type.heading(heading, 2);
 		Label explained = new Label(content, SWT.WRAP);

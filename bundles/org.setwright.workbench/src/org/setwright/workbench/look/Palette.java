@@ -1,5 +1,6 @@
 package org.setwright.workbench.look;
 
+import java.util.Arrays;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
@@ -19,7 +20,7 @@ public enum Palette {
 	private final Color[] colours;
 
 	Palette(int... rgb) {
-		colours = java.util.Arrays.stream(rgb)
+		colours = Arrays.stream(rgb)
 				.mapToObj(c -> new Color(new RGB(c >> 16 & 0xff, c >> 8 & 0xff, c & 0xff))).toArray(Color[]::new);
 	}
 

@@ -2,6 +2,7 @@ package org.setwright.workbench.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -50,7 +51,7 @@ final class RuleWords {
 	private static Ink word(String word) {
 		if (KEYWORDS.contains(word)) {
 			return Ink.KEYWORD;
-		} else if (word.length() > 1 && word.equals(word.toUpperCase(java.util.Locale.ROOT)) && Character.isLetter(word.charAt(0))) {
+		} else if (word.length() > 1 && word.equals(word.toUpperCase(Locale.ROOT)) && Character.isLetter(word.charAt(0))) {
 			return Ink.CONSTANT;
 		}
 		return Character.isUpperCase(word.charAt(0)) ? Ink.FACT : Ink.TEXT;

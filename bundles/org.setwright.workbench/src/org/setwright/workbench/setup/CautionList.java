@@ -1,6 +1,7 @@
 package org.setwright.workbench.setup;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -62,7 +63,7 @@ final class CautionList {
 		sign.setToolTipText(caution.kind().meaning());
 		GridDataFactory.swtDefaults().align(SWT.CENTER, SWT.TOP).indent(0, 1).applyTo(sign);
 		Link text = new Link(lines, SWT.WRAP);
-		text.setText(caution.kind().label().toUpperCase(java.util.Locale.ROOT) + "  " + plain(caution.sentence()) + "  <a>" //$NON-NLS-1$ //$NON-NLS-2$
+		text.setText(caution.kind().label().toUpperCase(Locale.ROOT) + "  " + plain(caution.sentence()) + "  <a>" //$NON-NLS-1$ //$NON-NLS-2$
 				+ Messages.CautionList_rule + "</a>"); //$NON-NLS-1$
 		Rule rule = caution.raisedBy().get(0).rule();
 		text.setToolTipText(rule.name() + "\n" + rule.because()); //$NON-NLS-1$

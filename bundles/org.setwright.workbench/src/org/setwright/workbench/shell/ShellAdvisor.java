@@ -1,5 +1,6 @@
 package org.setwright.workbench.shell;
 
+import java.util.List;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.preferences.DefaultScope;
 import org.eclipse.ui.PlatformUI;
@@ -36,7 +37,7 @@ final class ShellAdvisor extends WorkbenchAdvisor {
 		ProblemMarkers markers = new ProblemMarkers();
 		desk.addListener((before, now) -> {
 			if (before.latest() != now.latest()) {
-				markers.show(now.latest().map(e -> e.problems()).orElse(java.util.List.of()));
+				markers.show(now.latest().map(e -> e.problems()).orElse(List.of()));
 			}
 		});
 	}

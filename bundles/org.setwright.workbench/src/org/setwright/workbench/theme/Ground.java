@@ -1,6 +1,7 @@
 package org.setwright.workbench.theme;
 
 import java.lang.reflect.Method;
+import java.util.Locale;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.SWT;
@@ -19,7 +20,7 @@ public enum Ground {
 
 	/** @return the name of its style sheet in the registry */
 	public String themeId() {
-		return PREFIX + name().toLowerCase(java.util.Locale.ROOT);
+		return PREFIX + name().toLowerCase(Locale.ROOT);
 	}
 
 	/** Has the controls drawn this way from now on. The platform offers no public call for it; failing leaves them as they are. */

@@ -65,8 +65,7 @@ public final class WelcomePage extends IntroPart {
 		button.setText(label);
 		Type.larger(button, 1);
 		button.addListener(SWT.Selection, e -> run(command, Map.of()));
-		GridDataFactory.swtDefaults().align(SWT.FILL, SWT.CENTER).hint(COLUMN / 2, SWT.DEFAULT).indent(0, 28).applyTo(button);
-		((org.eclipse.swt.layout.GridData) button.getLayoutData()).horizontalAlignment = SWT.BEGINNING;
+		GridDataFactory.swtDefaults().hint(COLUMN / 2, SWT.DEFAULT).indent(0, 28).applyTo(button);
 		Label explained = wrapped(column, means);
 		explained.setForeground(Palette.now().colour(Palette.Ink.QUIET));
 		GridDataFactory.fillDefaults().grab(true, false).hint(COLUMN, SWT.DEFAULT).indent(2, 6).applyTo(explained);
