@@ -1,5 +1,7 @@
 package org.setwright.command;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.setwright.command.answer.ExitCode;
@@ -49,8 +51,8 @@ public final class Main {
 				new InsteadCommand(at), new MattersCommand(at), new ApartCommand(at), new CheckCommand(at), new WordsCommand(at));
 		all.forEach(commandLine::addSubcommand);
 		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
-		return commandLine.setCommandName(at.name()).setOut(new java.io.PrintWriter(at.out(), true))
-				.setErr(new java.io.PrintWriter(at.err(), true)).setUsageHelpWidth(at.columns())
+		return commandLine.setCommandName(at.name()).setOut(new PrintWriter(at.out(), true, StandardCharsets.UTF_8))
+				.setErr(new PrintWriter(at.err(), true)).setUsageHelpWidth(at.columns())
 				.setColorScheme(CommandLine.Help.defaultColorScheme(at.colour() ? Ansi.ON : Ansi.OFF))
 				.setCaseInsensitiveEnumValuesAllowed(true).setParameterExceptionHandler((e, given) -> new WrongUsage(at).tell(e))
 				.setExecutionExceptionHandler((e, line, parsed) -> failed(at, top, e));

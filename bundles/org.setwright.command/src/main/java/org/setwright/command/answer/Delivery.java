@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.setwright.command.terminal.Page;
@@ -16,7 +17,7 @@ public final class Delivery {
 	private final Surroundings surroundings;
 
 	@Option(names = "--as", paramLabel = "FORM", defaultValue = "text",
-			description = "Print as ${COMPLETION-CANDIDATES} (else text); OUTPUT.md describes the last two.")
+			description = "Print as ${COMPLETION-CANDIDATES}; text when left out. OUTPUT.md describes json and csv.")
 	private Form form;
 
 	/** @param surroundings where to print */
@@ -26,14 +27,19 @@ public final class Delivery {
 
 	/** Prints {@code report}. @return its exit code */
 	public int deliver(Report report) {
-		surroundings.out().print(switch (form) {
+		String answer = switch (form) {
 			case TEXT -> text(report);
 			case JSON -> json(report);
 			case CSV -> csv(report);
-		});
-		surroundings.out().flush();
-		if (surroundings.out().checkError()) {
-			throw Refusal.couldNotRun("The answer could not be written out; is the disk full, or was the reader closed?");
+		};
+		try {
+			surroundings.out().write(answer.getBytes(StandardCharsets.UTF_8));
+			surroundings.out().flush();
+		} catch (IOException e) {
+			String reason = String.valueOf(e.getMessage());
+			if (!reason.contains("Broken pipe")) { // whoever reads has read enough
+				throw Refusal.couldNotRun("The answer could not be written out (" + reason + ").");
+			}
 		}
 		return report.exitCode();
 	}

@@ -35,7 +35,7 @@ final class Named {
 			return found.get(0);
 		}
 		throw Refusal.wrongUsage(found.isEmpty()
-				? "There is no " + noun + " called \"" + wanted + "\". " + meant(wanted, things, names[0])
+				? "There is no " + noun + " called \"" + wanted + "\". " + meant(wanted, things, names)
 				: "More than one " + noun + " is meant by \"" + wanted + "\": " + listed(found, names[0]) + ". Write more of it.");
 	}
 
@@ -49,9 +49,10 @@ final class Named {
 		return found;
 	}
 
-	private static <T> String meant(String wanted, Collection<T> things, Function<T, String> name) {
-		return Nearest.to(wanted, things.stream().map(name).toList()).map(nearest -> "Is \"" + nearest + "\" meant?")
-				.orElseGet(() -> "There are: " + listed(things, name) + ".");
+	private static <T> String meant(String wanted, Collection<T> things, Function<T, String>[] names) {
+		List<String> all = Stream.of(names).flatMap(n -> things.stream().map(n)).toList();
+		return Nearest.to(wanted, all).map(nearest -> "Is \"" + nearest + "\" meant?")
+				.orElseGet(() -> "There are: " + listed(things, names[0]) + ".");
 	}
 
 	private static <T> String listed(Collection<T> things, Function<T, String> name) {

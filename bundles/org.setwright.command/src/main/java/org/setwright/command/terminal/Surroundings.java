@@ -1,5 +1,8 @@
 package org.setwright.command.terminal;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -11,7 +14,7 @@ import org.setwright.trade.catalogue.Catalogue;
 /**
  * Where the program runs: everything it takes from outside its words. Tests pass their own.
  *
- * @param out answers go here
+ * @param out answers go here, in UTF-8; text keeps to ASCII by itself where it must
  * @param err refusals and failures go here
  * @param catalogue the facts and settings there are
  * @param folder the current folder, absolute
@@ -22,7 +25,7 @@ import org.setwright.trade.catalogue.Catalogue;
  * @param colour whether colour may be used
  * @param accents whether the terminal can show more than plain ASCII
  */
-public record Surroundings(PrintStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log,
+public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log,
 		String name, int columns, boolean colour, boolean accents) {
 	private static final int USUAL_COLUMNS = 80;
 	private static final int FEWEST_COLUMNS = 60;
@@ -39,7 +42,7 @@ public record Surroundings(PrintStream out, PrintStream err, Catalogue catalogue
 	public static Surroundings ofProcess() {
 		Map<String, String> environment = System.getenv();
 		boolean terminal = said("setwright.terminal", System.console() != null);
-		return new Surroundings(utf8(System.out), utf8(System.err), Trade.catalogue(), Path.of("").toAbsolutePath(),
+		return new Surroundings(new FileOutputStream(FileDescriptor.out), new PrintStream(System.err, true, StandardCharsets.UTF_8), Trade.catalogue(), Path.of("").toAbsolutePath(),
 				Path.of(System.getProperty("setwright.starter", "rules/starter")).toAbsolutePath(),
 				Path.of(System.getProperty("setwright.log", System.getProperty("java.io.tmpdir") + "/setwright.log")),
 				System.getProperty("setwright.name", "setwright"), columns(environment), terminal && wantsColour(environment),
@@ -63,10 +66,5 @@ public record Surroundings(PrintStream out, PrintStream err, Catalogue catalogue
 	private static boolean utf8Locale() {
 		return Charset.isSupported(System.getProperty("native.encoding", "US-ASCII"))
 				&& Charset.forName(System.getProperty("native.encoding", "US-ASCII")).equals(StandardCharsets.UTF_8);
-	}
-
-	/** Text keeps to ASCII by itself where it must; JSON and CSV are UTF-8 wherever they go. */
-	private static PrintStream utf8(PrintStream stream) {
-		return new PrintStream(stream, true, StandardCharsets.UTF_8);
 	}
 }
