@@ -29,6 +29,7 @@ public final class BookOption {
 
 	/** @return the book, read and compiled */
 	public OpenBook open() {
+		HeadStart.begin();
 		Book book = read();
 		return OpenBook.of(book, surroundings.catalogue(), !book.folder().equals(usual()));
 	}
