@@ -3,11 +3,11 @@ package org.setwright.workbench.desk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.setwright.book.Book;
 import org.setwright.book.BookReader;
 import org.setwright.book.JobCase;
@@ -39,20 +39,33 @@ final class Evaluator {
 		}
 		Compilation rules = previous.filter(p -> sameRules(p.book(), book)).map(Evaluation::rules)
 				.orElseGet(() -> Edition.compile(withoutJobs(book), catalogue));
-		Map<String, Outcome> outcomes = new LinkedHashMap<>();
-		List<Problem> disagreed = new ArrayList<>();
-		for (JobCase job : rules.edition().isPresent() ? book.jobs() : List.<JobCase>of()) {
-			if (dropped.getAsBoolean()) {
-				return Optional.empty();
-			}
-			try {
-				outcomes.put(job.path(), previous.flatMap(p -> kept(p, rules, job))
-						.orElseGet(() -> rules.edition().orElseThrow().run(job.job())));
-			} catch (Disagreement none) {
-				disagreed.add(Problem.error(Position.whole(job.path()), none.getMessage(), Messages.Evaluator_disagreed));
-			}
+		if (dropped.getAsBoolean()) {
+			return Optional.empty();
 		}
-		return Optional.of(new Evaluation(book, rules, problems(book, rules, disagreed), outcomes));
+		List<Ran> ran = rules.edition().map(edition -> book.jobs().parallelStream().filter(job -> !dropped.getAsBoolean())
+				.map(job -> previous.flatMap(p -> kept(p, rules, job)).map(o -> new Ran(job, Optional.of(o), Optional.empty()))
+						.orElseGet(() -> run(edition, job)))
+				.toList()).orElse(List.of());
+		return dropped.getAsBoolean() ? Optional.empty()
+				: Optional.of(new Evaluation(book, rules, problems(book, rules, ran), outcomes(ran)));
+	}
+
+	/** What running one job gave. */
+	private record Ran(JobCase job, Optional<Outcome> outcome, Optional<Problem> problem) {
+	}
+
+	private static Ran run(Edition edition, JobCase job) {
+		try {
+			return new Ran(job, Optional.of(edition.run(job.job())), Optional.empty());
+		} catch (Disagreement none) {
+			Problem problem = Problem.error(Position.whole(job.path()), none.getMessage(), Messages.Evaluator_disagreed);
+			return new Ran(job, Optional.empty(), Optional.of(problem));
+		}
+	}
+
+	private static Map<String, Outcome> outcomes(List<Ran> ran) {
+		return ran.stream().filter(r -> r.outcome().isPresent())
+				.collect(Collectors.toMap(r -> r.job().path(), r -> r.outcome().orElseThrow()));
 	}
 
 	/** Mistakes in a job file concern that job alone: the rules are compiled without the jobs. */
@@ -72,8 +85,8 @@ final class Evaluator {
 				: previous.job(job.path()).filter(p -> p.job().equals(job.job())).flatMap(p -> previous.outcome(job.path()));
 	}
 
-	private static List<Problem> problems(Book book, Compilation rules, List<Problem> more) {
-		List<Problem> all = new ArrayList<>(more);
+	private static List<Problem> problems(Book book, Compilation rules, List<Ran> ran) {
+		List<Problem> all = new ArrayList<>(ran.stream().flatMap(r -> r.problem().stream()).toList());
 		book.problems().stream().filter(p -> isJob(p.at().file())).forEach(all::add);
 		rules.problems().stream().filter(p -> !all.contains(p)).forEach(all::add);
 		all.sort(Comparator.comparing(Problem::at));

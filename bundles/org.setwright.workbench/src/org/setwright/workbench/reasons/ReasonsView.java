@@ -61,11 +61,16 @@ public final class ReasonsView extends ViewPart {
 		Optional<ReasonNode> root = now.settingOutcome().flatMap(s -> now.outcome().map(o -> ReasonTree.of(s, o.job())));
 		outline.setInput(root.stream().toList());
 		outline.expandToLevel(LEVELS);
-		root.ifPresent(r -> outline.setSelection(new StructuredSelection(r.children().isEmpty() ? r : r.children().get(0)), true));
+		root.ifPresent(r -> outline.setSelection(new StructuredSelection(first(r)), true));
 		if (outline.getTree().getItemCount() > 0) {
 			outline.getTree().setTopItem(outline.getTree().getItem(0));
 		}
 		detail.setText(root.isEmpty() ? why(now) : picked().map(ReasonNode::detail).orElse("")); //$NON-NLS-1$
+	}
+
+	/** What is read first: the rule that decides, or why nothing is decided. */
+	private static ReasonNode first(ReasonNode root) {
+		return root.sign() == ReasonNode.Sign.SETTLED ? root.children().get(0) : root;
 	}
 
 	private static String why(DeskState now) {

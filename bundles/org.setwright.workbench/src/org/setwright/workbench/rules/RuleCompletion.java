@@ -7,6 +7,7 @@ import org.eclipse.jface.text.contentassist.IContentAssistProcessor;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.text.contentassist.IContextInformationValidator;
 import org.setwright.trade.Trade;
+import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.rules.Completions.Completion;
 
 /** Offers the words that may come next, each with what people call it and what it means. */
@@ -19,7 +20,7 @@ public final class RuleCompletion implements IContentAssistProcessor {
 		int begun = Completions.begun(rules, offset).length();
 		return completions.at(rules, offset).stream()
 				.map(c -> new CompletionProposal(c.word(), offset - begun, begun, c.word().length(), null, shown(c), null,
-						c.meaning().isEmpty() ? null : c.meaning()))
+						c.meaning().isEmpty() ? null : Lines.broken(c.meaning())))
 				.toArray(ICompletionProposal[]::new);
 	}
 

@@ -5,6 +5,7 @@ import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.Region;
 import org.setwright.trade.Trade;
+import org.setwright.workbench.look.Lines;
 
 /** Says what the word under the pointer means. */
 public final class RuleHover implements ITextHover {
@@ -12,7 +13,7 @@ public final class RuleHover implements ITextHover {
 
 	@Override
 	public String getHoverInfo(ITextViewer viewer, IRegion word) {
-		return meaning.at(viewer.getDocument().get(), word.getOffset()).orElse(null);
+		return meaning.at(viewer.getDocument().get(), word.getOffset()).map(Lines::broken).orElse(null);
 	}
 
 	@Override

@@ -21,9 +21,9 @@ import org.setwright.workbench.setup.SettingRows.Group;
 final class SettingColumns {
 	private static final ColumnWeightData SETTING = new ColumnWeightData(26, 180);
 	private static final ColumnWeightData VALUE = new ColumnWeightData(26, 130);
-	private static final ColumnWeightData STATE = new ColumnWeightData(18, 105);
-	private static final ColumnWeightData RULE = new ColumnWeightData(32, 140);
-	private static final ColumnWeightData AUTHORITY = new ColumnWeightData(20, 100);
+	private static final ColumnWeightData STATE = new ColumnWeightData(18, 128);
+	private static final ColumnWeightData RULE = new ColumnWeightData(32, 130);
+	private static final ColumnWeightData AUTHORITY = new ColumnWeightData(20, 92);
 
 	private SettingColumns() {
 	}

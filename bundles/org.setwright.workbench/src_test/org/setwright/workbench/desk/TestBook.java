@@ -54,6 +54,7 @@ public final class TestBook {
 	}
 
 	private static Evaluation evaluate(Drafts drafts, Optional<Evaluation> previous) {
-		return new Evaluator(Trade.catalogue()).evaluate(FOLDER, drafts, previous, () -> false).orElseThrow();
+		// no lambda of this class: other threads would wait for it to be initialised, and it for them
+		return new Evaluator(Trade.catalogue()).evaluate(FOLDER, drafts, previous, Boolean.FALSE::booleanValue).orElseThrow();
 	}
 }
