@@ -1,8 +1,8 @@
 package org.setwright.workbench.jobform;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -11,8 +11,13 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.setwright.book.ExpectationText;
+import org.setwright.book.ExpectedCaution;
 import org.setwright.book.JobCase;
+import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.JobCase.Expectation;
+import org.setwright.book.JobCase.Settled;
 import org.setwright.book.JobEdit;
 import org.setwright.book.Position;
 import org.setwright.trade.catalogue.Catalogue;
@@ -27,7 +32,7 @@ final class ExpectPage implements FormPage {
 	private final FormDesk desk;
 	private final Composite lines;
 	private final Combo more;
-	private Map<Setting, String> shown;
+	private List<Object> shown = List.of();
 
 	ExpectPage(Composite parent, Catalogue catalogue, FormDesk desk) {
 		this.catalogue = catalogue;
@@ -46,44 +51,78 @@ final class ExpectPage implements FormPage {
 
 	@Override
 	public void show(JobCase job) {
-		Map<Setting, String> now = new LinkedHashMap<>();
-		job.expected().forEach((setting, expectation) -> now.put(setting, expectation.text()));
+		List<Object> now = new ArrayList<>();
+		job.expected().forEach((setting, expectation) -> now.add(setting.label() + expectation.text()));
+		job.cautions().forEach(caution -> now.add(caution.appears() + caution.text()));
 		if (!now.equals(shown)) {
 			shown = now;
 			for (Control old : lines.getChildren()) {
 				old.dispose();
 			}
-			now.forEach(this::line);
-			more.setItems(catalogue.settings().stream().filter(s -> !now.containsKey(s)).map(Setting::label).toArray(String[]::new));
+			job.expected().forEach(this::line);
+			job.cautions().forEach(this::line);
+			more.setItems(catalogue.settings().stream().filter(s -> !job.expected().containsKey(s)).map(Setting::label).toArray(String[]::new));
 			lines.requestLayout();
 		}
 	}
 
-	private void line(Setting setting, String expected) {
+	private void line(Setting setting, Expectation expectation) {
+		Optional<DecidedBy> decided = Optional.of(expectation).filter(DecidedBy.class::isInstance).map(DecidedBy.class::cast);
+		String expected = decided.map(d -> d.is().map(Expectation::text).orElse("")).orElseGet(expectation::text); //$NON-NLS-1$
 		FormGrid.ask(lines, setting.label(), setting.meaning());
-		List<String> offered = Expecting.offered(setting);
+		List<String> offered = ExpectationText.offered(setting);
 		boolean listed = !setting.domain().listed().isEmpty();
 		Combo value = new Combo(lines, SWT.DROP_DOWN | (listed ? SWT.READ_ONLY : SWT.NONE));
 		value.setItems(offered.toArray(String[]::new));
+		if (!expected.isEmpty() && value.indexOf(expected) < 0) {
+			value.add(expected);
+		}
 		value.setText(expected);
 		Spoken.as(value, NLS.bind(Messages.ExpectPage_spoken, setting.label()));
 		value.addListener(SWT.MouseVerticalWheel, e -> e.doit = false);
 		value.addListener(SWT.FocusIn, e -> desk.say(NLS.bind(Messages.FactPage_help, setting.meaning(), setting.domain().allowed()), false));
 		for (int taken : new int[] { SWT.Selection, SWT.DefaultSelection, SWT.FocusOut }) {
-			value.addListener(taken, e -> take(setting, expected, value.getText()));
+			value.addListener(taken, e -> take(setting, expected, decided, value.getText()));
 		}
 		FormGrid.field(value);
+		remove(new JobEdit.NotExpected(setting));
+		decided.ifPresent(d -> decidedBy(setting, d));
+	}
+
+	private void decidedBy(Setting setting, DecidedBy decided) {
+		FormGrid.ask(lines, Messages.ExpectPage_decidedBy, Messages.ExpectPage_decidedByHelp);
+		readOnly(decided.rule());
+		remove(decided.is().<JobEdit>map(is -> new JobEdit.Expected(setting, is)).orElse(new JobEdit.NotExpected(setting)));
+	}
+
+	private void line(ExpectedCaution caution) {
+		FormGrid.ask(lines, caution.appears() ? Messages.ExpectPage_caution : Messages.ExpectPage_noCaution, Messages.ExpectPage_cautionHelp);
+		readOnly(caution.text());
+		remove(new JobEdit.CautionNotExpected(caution));
+	}
+
+	private void readOnly(String text) {
+		Text words = new Text(lines, SWT.READ_ONLY | SWT.SINGLE | SWT.BORDER);
+		words.setText(text);
+		Spoken.as(words, NLS.bind(Messages.ExpectPage_spoken, text));
+		FormGrid.field(words);
+	}
+
+	private void remove(JobEdit edit) {
 		Button remove = new Button(lines, SWT.PUSH | SWT.FLAT);
 		remove.setImage(Icon.REMOVE.image());
 		remove.setText(Messages.ListPage_remove);
-		remove.addListener(SWT.Selection, e -> desk.edit(new JobEdit.NotExpected(setting)));
+		remove.addListener(SWT.Selection, e -> desk.edit(edit));
 	}
 
-	private void take(Setting setting, String before, String text) {
-		if (text.strip().equals(before)) {
+	/** A rule that has to decide stays with the value that is typed. */
+	private void take(Setting setting, String before, Optional<DecidedBy> decided, String text) {
+		if (text.isBlank() || text.strip().equals(before)) {
 			return;
 		}
-		Expecting.read(setting, text).ifPresentOrElse((Expectation e) -> desk.edit(new JobEdit.Expected(setting, e)),
+		Optional<Expectation> typed = ExpectationText.read(setting, text, Position.whole("")) //$NON-NLS-1$
+				.map(e -> e instanceof Settled s && decided.isPresent() ? new DecidedBy(Optional.of(s), decided.get().rule(), s.at()) : e);
+		typed.ifPresentOrElse((Expectation e) -> desk.edit(new JobEdit.Expected(setting, e)),
 				() -> desk.say(NLS.bind(Messages.FieldReading_refused, text, setting.domain().allowed()), true));
 	}
 

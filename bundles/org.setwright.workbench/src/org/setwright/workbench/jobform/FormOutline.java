@@ -26,7 +26,7 @@ final class FormOutline {
 		nodes.add(new FormNode(new AboutJob(), Sign.JOB, Messages.FormOutline_job, "", List.of())); //$NON-NLS-1$
 		catalogue.kinds().stream().filter(k -> !k.calculated()).forEach(k -> nodes.add(kind(k, job.job().entry(k))));
 		nodes.add(new FormNode(new Expectations(), Sign.VERIFY, Messages.FormOutline_expected,
-				job.expected().isEmpty() ? "" : Integer.toString(job.expected().size()), List.of())); //$NON-NLS-1$
+				job.expectations() == 0 ? "" : Integer.toString(job.expectations()), List.of())); //$NON-NLS-1$
 		return nodes;
 	}
 

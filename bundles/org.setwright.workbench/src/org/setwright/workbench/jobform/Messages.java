@@ -9,7 +9,12 @@ final class Messages extends NLS {
 	public static String AboutPage_noName;
 	public static String AboutPage_notes;
 	public static String AboutPage_notesHelp;
+	public static String ExpectPage_caution;
+	public static String ExpectPage_cautionHelp;
+	public static String ExpectPage_decidedBy;
+	public static String ExpectPage_decidedByHelp;
 	public static String ExpectPage_more;
+	public static String ExpectPage_noCaution;
 	public static String ExpectPage_spoken;
 	public static String FactPage_help;
 	public static String FactPage_spoken;

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.book.JobCase;
+import org.setwright.check.cases.CheckedJob;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome.State;
 import org.setwright.trade.catalogue.Fact;
@@ -43,17 +44,17 @@ public final class JobRows {
 	}
 
 	private static Standing standing(JobCase job, Outcome outcome) {
-		if (job.expected().isEmpty()) {
+		if (job.expectations() == 0) {
 			return Standing.NOTHING_EXPECTED;
 		}
-		return Expected.unmet(job, outcome).isEmpty() ? Standing.AS_EXPECTED : Standing.DIFFERS;
+		return CheckedJob.of(job, outcome).allMet() ? Standing.AS_EXPECTED : Standing.DIFFERS;
 	}
 
 	private static String words(JobCase job, Evaluation evaluation, Standing standing) {
 		return switch (standing) {
-			case AS_EXPECTED -> NLS.bind(Messages.JobRows_asExpected, job.expected().size());
+			case AS_EXPECTED -> NLS.bind(Messages.JobRows_asExpected, job.expectations());
 			case DIFFERS -> NLS.bind(Messages.JobRows_differs,
-					Expected.unmet(job, evaluation.outcome(job.path()).orElseThrow()).size(), job.expected().size());
+					CheckedJob.of(job, evaluation.outcome(job.path()).orElseThrow()).notMet().size(), job.expectations());
 			case NOTHING_EXPECTED -> Messages.JobRows_nothingExpected;
 			case DOES_NOT_RUN -> evaluation.runs() ? Messages.JobRows_notRun : Messages.JobRows_mistakeInRules;
 		};

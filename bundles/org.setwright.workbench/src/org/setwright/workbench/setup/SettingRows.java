@@ -9,6 +9,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.book.JobCase;
+import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.SettingPoint;
+import org.setwright.check.cases.Standing;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.Proposal;
 import org.setwright.engine.outcome.SettingOutcome;
@@ -16,7 +19,6 @@ import org.setwright.engine.outcome.SettingOutcome.Need;
 import org.setwright.engine.outcome.SettingOutcome.State;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Setting;
-import org.setwright.workbench.jobs.Expected;
 import org.setwright.workbench.setup.SettingRow.Mark;
 
 /** Turns an outcome into the lines of the set-up. */
@@ -57,7 +59,7 @@ public final class SettingRows {
 		return new SettingRow(setting, outcome, outcome.map(SettingRows::value).orElse(NOTHING), mark(outcome),
 				state(outcome), distinct(deciding, p -> p.rule().name()), distinct(deciding, p -> p.authority().label()),
 				saved.map(o -> inWords(o.setting(setting))).filter(before -> !before.equals(inWords(outcome))),
-				Expected.unmet(job, setting, outcome));
+				Optional.of(CheckedJob.of(job, setting, outcome)).filter(p -> p.standing() == Standing.NOT_MET).map(SettingPoint::expected));
 	}
 
 	private static Mark mark(Optional<SettingOutcome> outcome) {

@@ -1,12 +1,17 @@
 package org.setwright.book;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.setwright.book.JobEdit.Accepted;
 import org.setwright.book.JobEdit.Added;
 import org.setwright.book.JobEdit.Answered;
+import org.setwright.book.JobEdit.CautionExpected;
+import org.setwright.book.JobEdit.CautionNotExpected;
 import org.setwright.book.JobEdit.Expected;
 import org.setwright.book.JobEdit.Fitted;
 import org.setwright.book.JobEdit.Named;
@@ -35,6 +40,10 @@ final class EditedJob {
 			return copy(before, before.name(), noted.notes().stripTrailing(), before.job(), before.expected());
 		} else if (edit instanceof Expected || edit instanceof NotExpected) {
 			return copy(before, before.name(), before.notes(), before.job(), expected(before, edit));
+		} else if (edit instanceof CautionExpected || edit instanceof CautionNotExpected) {
+			return copy(before, cautions(before.cautions(), edit), before.accepted());
+		} else if (edit instanceof Accepted accepted) {
+			return copy(before, before.cautions(), Stream.concat(before.accepted().stream(), Stream.of(accepted.acceptance())).toList());
 		}
 		return copy(before, before.name(), before.notes(), job(before.job(), edit), before.expected());
 	}
@@ -42,7 +51,8 @@ final class EditedJob {
 	/** @return whether both say the same about the job, wherever it is written */
 	static boolean same(JobCase a, JobCase b) {
 		return a.name().equals(b.name()) && a.notes().equals(b.notes()) && known(a.job()).equals(known(b.job()))
-				&& texts(a.expected()).equals(texts(b.expected()));
+				&& texts(a.expected()).equals(texts(b.expected())) && texts(a.cautions()).equals(texts(b.cautions()))
+				&& a.accepted().equals(b.accepted());
 	}
 
 	/** @return the first thing that {@code read} does not say as {@code wanted} does, for a sentence */
@@ -80,6 +90,21 @@ final class EditedJob {
 		Map<Setting, String> texts = new LinkedHashMap<>();
 		expected.forEach((setting, expectation) -> texts.put(setting, expectation.text()));
 		return texts;
+	}
+
+	/** Those that must be raised before those that must not, as they may stand in either order. */
+	private static List<String> texts(List<ExpectedCaution> cautions) {
+		return cautions.stream().sorted(Comparator.comparing(c -> !c.appears())).map(c -> c.appears() + " " + c.text()).toList();
+	}
+
+	private static List<ExpectedCaution> cautions(List<ExpectedCaution> before, JobEdit edit) {
+		List<ExpectedCaution> cautions = new ArrayList<>(before);
+		if (edit instanceof CautionNotExpected not) {
+			cautions.removeIf(not.caution()::same);
+		} else if (edit instanceof CautionExpected added && before.stream().noneMatch(added.caution()::same)) {
+			cautions.add(added.caution());
+		}
+		return cautions;
 	}
 
 	private static Map<Setting, JobCase.Expectation> expected(JobCase before, JobEdit edit) {
@@ -127,7 +152,11 @@ final class EditedJob {
 	}
 
 	private static JobCase copy(JobCase of, String name, String notes, Job job, Map<Setting, JobCase.Expectation> expected) {
-		return new JobCase(of.path(), name, notes, job, expected, of.positions());
+		return new JobCase(of.path(), name, notes, job, expected, of.cautions(), of.accepted(), of.positions());
+	}
+
+	private static JobCase copy(JobCase of, List<ExpectedCaution> cautions, List<Acceptance> accepted) {
+		return new JobCase(of.path(), of.name(), of.notes(), of.job(), of.expected(), cautions, accepted, of.positions());
 	}
 
 	/** @return why {@code edit} cannot be made to {@code before}, or empty */

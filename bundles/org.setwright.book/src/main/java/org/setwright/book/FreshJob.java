@@ -41,11 +41,28 @@ final class FreshJob {
 		if (!absent.isEmpty()) {
 			notFitted(absent);
 		}
-		if (!job.expected().isEmpty()) {
-			text.append(JobKeys.EXPECT).append(":\n");
-			job.expected().forEach((setting, expected) -> line(INDENT + setting.label(), YamlWords.of(expected.text(), false)));
+		expected(job);
+		if (!job.accepted().isEmpty()) {
+			text.append(JobKeys.ACCEPTED).append(":\n");
+			job.accepted().forEach(a -> text.append(INDENT).append("- ").append(joined(Acceptances.texts(a), "\n" + INDENT + INDENT, false)).append('\n'));
 		}
 		return text.toString();
+	}
+
+	private void expected(JobCase job) {
+		if (job.expectations() > 0) {
+			text.append(JobKeys.EXPECT).append(":\n");
+		}
+		job.expected().forEach((setting, expected) -> line(INDENT + setting.label(), ExpectationText.written(expected, false)));
+		cautions(JobKeys.CAUTIONS, job.cautions().stream().filter(ExpectedCaution::appears).toList());
+		cautions(JobKeys.NO_CAUTIONS, job.cautions().stream().filter(c -> !c.appears()).toList());
+	}
+
+	private void cautions(String key, List<ExpectedCaution> cautions) {
+		if (!cautions.isEmpty()) {
+			text.append(INDENT).append(key).append(":\n");
+			cautions.forEach(c -> text.append(INDENT).append(INDENT).append("- ").append(ExpectEditor.written(c, false)).append('\n'));
+		}
 	}
 
 	private void line(String key, String value) {

@@ -2,9 +2,12 @@ package org.setwright.book;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.JobField;
+import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.Value;
 
@@ -16,13 +19,27 @@ import org.setwright.trade.catalogue.Value;
  * @param notes free text; may be empty
  * @param job the facts as stated (calculated facts are not in it)
  * @param expected by setting, in file order
+ * @param cautions that are expected to be raised or not to be, in file order
+ * @param accepted the outcomes somebody accepted, in file order
  * @param positions where each stated answer stands in the file
  */
 public record JobCase(String path, String name, String notes, Job job, Map<Setting, Expectation> expected,
-		Map<JobField, Position> positions) {
+		List<ExpectedCaution> cautions, List<Acceptance> accepted, Map<JobField, Position> positions) {
 	public JobCase {
 		expected = Collections.unmodifiableMap(new LinkedHashMap<>(expected));
+		cautions = List.copyOf(cautions);
+		accepted = List.copyOf(accepted);
 		positions = Map.copyOf(positions);
+	}
+
+	/** A job case that says nothing of cautions, and of which nothing has been accepted. */
+	public JobCase(String path, String name, String notes, Job job, Map<Setting, Expectation> expected, Map<JobField, Position> positions) {
+		this(path, name, notes, job, expected, List.of(), List.of(), positions);
+	}
+
+	/** @return how many things it states that it expects */
+	public int expectations() {
+		return expected.size() + cautions.size();
 	}
 
 	/** What a setting is expected to come to. */
@@ -30,15 +47,28 @@ public record JobCase(String path, String name, String notes, Job job, Map<Setti
 		/** Where it stands in the file. */
 		Position at();
 
-		/** @return as written in the file */
+		/** @return on one line, for people */
 		String text();
 	}
 
-	/** Settled with this value. */
-	public record Settled(Value value, Position at) implements Expectation {
+	/** Settled with this value. @param within how far a number may be off, above 0; a difference, when the value is a temperature */
+	public record Settled(Value value, Optional<Quantity> within, Position at) implements Expectation {
+		/** Exactly this value. */
+		public Settled(Value value, Position at) {
+			this(value, Optional.empty(), at);
+		}
+
 		@Override
 		public String text() {
-			return value.text();
+			return value.text() + within.map(w -> " within " + w).orElse("");
+		}
+	}
+
+	/** Settled, and by a rule that is named. @param is with which value; empty for any @param rule its name, or that of its table */
+	public record DecidedBy(Optional<Settled> is, String rule, Position at) implements Expectation {
+		@Override
+		public String text() {
+			return is.map(s -> s.text() + ", by ").orElse("decided by ") + rule;
 		}
 	}
 
@@ -63,6 +93,14 @@ public record JobCase(String path, String name, String notes, Job job, Map<Setti
 		@Override
 		public String text() {
 			return "not needed";
+		}
+	}
+
+	/** Without a value, whether the job needs one or not: there is nothing to enter. */
+	public record NotSet(Position at) implements Expectation {
+		@Override
+		public String text() {
+			return "not set";
 		}
 	}
 }

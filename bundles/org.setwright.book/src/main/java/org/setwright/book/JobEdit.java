@@ -51,6 +51,18 @@ public sealed interface JobEdit {
 	record Expected(Setting setting, JobCase.Expectation expectation) implements JobEdit {
 	}
 
+	/** A caution is expected to be raised, or not to be. @param caution its place counts for nothing */
+	record CautionExpected(ExpectedCaution caution) implements JobEdit {
+	}
+
+	/** A caution is no longer expected. @param caution its place counts for nothing */
+	record CautionNotExpected(ExpectedCaution caution) implements JobEdit {
+	}
+
+	/** Somebody's acceptance of a new outcome is noted. */
+	record Accepted(Acceptance acceptance) implements JobEdit {
+	}
+
 	/** Nothing is expected of a setting any more. */
 	record NotExpected(Setting setting) implements JobEdit {
 	}

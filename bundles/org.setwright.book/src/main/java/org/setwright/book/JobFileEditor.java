@@ -13,7 +13,6 @@ import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.JobField;
-import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.Value;
 
 /** Makes edits in the text of a sound job file, as few characters as can be. */
@@ -105,32 +104,6 @@ final class JobFileEditor {
 		yaml.remove((Sequence) entry(kind.key()).orElseThrow().value(), item);
 	}
 
-	void expect(Setting setting, String written) {
-		Entry expect = entry(JobKeys.EXPECT).orElse(null);
-		if (expect == null) {
-			String line = setting.label() + ": " + YamlWords.of(written, yaml.root().flow());
-			put(JobKeys.EXPECT, yaml.root().flow() ? "{ " + line + " }" : "\n  " + line);
-			return;
-		}
-		Mapping settings = (Mapping) expect.value();
-		Optional<Entry> old = find(settings, setting.label());
-		String value = YamlWords.of(written, settings.flow());
-		if (old.isPresent()) {
-			yaml.replaceValue(old.get(), value);
-		} else {
-			yaml.insert(settings, settings.entries().size() - 1, setting.label(), value);
-		}
-	}
-
-	void expectNothing(Setting setting) {
-		Mapping settings = (Mapping) entry(JobKeys.EXPECT).orElseThrow().value();
-		if (settings.entries().size() == 1) {
-			removeKey(JobKeys.EXPECT);
-		} else {
-			yaml.remove(settings, settings.entries().indexOf(find(settings, setting.label()).orElseThrow()));
-		}
-	}
-
 	/** Writes a value of the file itself, or changes it. */
 	void put(String key, String written) {
 		Optional<Entry> old = entry(key);
@@ -171,7 +144,7 @@ final class JobFileEditor {
 		return NotFitted.named(catalogue, name.text()).filter(kind::equals).isPresent();
 	}
 
-	private Optional<Entry> entry(String key) {
+	Optional<Entry> entry(String key) {
 		return find(yaml.root(), key);
 	}
 
@@ -179,7 +152,7 @@ final class JobFileEditor {
 		return value instanceof Sequence list && index < list.items().size() ? list.items().get(index) : null;
 	}
 
-	private static Optional<Entry> find(Mapping mapping, String name) {
+	static Optional<Entry> find(Mapping mapping, String name) {
 		return mapping.entries().stream().filter(e -> JobKeys.says(Keys.normal(name), e.key().text())).findFirst();
 	}
 

@@ -10,7 +10,12 @@ final class JobKeys {
 	static final String NOTES = "notes";
 	static final String NOT_FITTED = "not fitted";
 	static final String EXPECT = "expect";
-	static final List<String> ALL = List.of(JOB, NOTES, NOT_FITTED, EXPECT);
+	static final String ACCEPTED = "accepted";
+	static final List<String> ALL = List.of(JOB, NOTES, NOT_FITTED, EXPECT, ACCEPTED);
+	/** Under {@link #EXPECT}: what must be raised. */
+	static final String CAUTIONS = "cautions";
+	/** Under {@link #EXPECT}: what must not be raised. */
+	static final String NO_CAUTIONS = "no cautions";
 
 	/** Nobody has looked. */
 	static final String UNKNOWN = "unknown";
@@ -32,7 +37,7 @@ final class JobKeys {
 	static List<String> inOrder(Catalogue catalogue) {
 		List<String> names = new ArrayList<>(List.of(JOB, NOTES));
 		catalogue.kinds().stream().filter(k -> !k.calculated()).map(k -> Keys.normal(k.key())).forEach(names::add);
-		names.addAll(List.of(NOT_FITTED, EXPECT));
+		names.addAll(List.of(NOT_FITTED, EXPECT, ACCEPTED));
 		return names;
 	}
 

@@ -78,9 +78,11 @@ public final class JobReader {
 			}
 		}
 		keys.value(JobKeys.NOT_FITTED).ifPresent(new NotFitted(catalogue, problems, entries, positions)::read);
-		var expected = keys.value(JobKeys.EXPECT).map(new Expectations(catalogue, problems)::read).orElse(Map.of());
+		Expectations expected = new Expectations(catalogue, problems);
+		keys.value(JobKeys.EXPECT).ifPresent(expected::read);
+		List<Acceptance> accepted = keys.value(JobKeys.ACCEPTED).map(new Acceptances(problems)::read).orElse(List.of());
 		entries.values().removeIf(Job.Entry.UNKNOWN::equals);
-		return new JobCase(path, name, notes, new Job(entries), expected, positions);
+		return new JobCase(path, name, notes, new Job(entries), expected.settings(), expected.cautions(), accepted, positions);
 	}
 
 	private Optional<String> name(Keys keys) {

@@ -33,6 +33,7 @@ public final class JobSchema {
 		catalogue.kinds().stream().filter(k -> !k.calculated()).forEach(k -> properties.put(k.key(), described(k.meaning(), kind(k))));
 		properties.put(JobKeys.NOT_FITTED, described("What the job does not have.", notFitted(catalogue)));
 		properties.put(JobKeys.EXPECT, described("What settings are expected to come to.", expectations(catalogue)));
+		properties.put(JobKeys.ACCEPTED, described("New outcomes that somebody accepted: which, when, who and why.", accepted()));
 		Map<String, Object> schema = new LinkedHashMap<>();
 		schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
 		schema.put("title", "Setwright job case");
@@ -98,10 +99,48 @@ public final class JobSchema {
 	private static Map<String, Object> expectations(Catalogue catalogue) {
 		Map<String, Object> settings = new LinkedHashMap<>();
 		for (Setting setting : catalogue.settings()) {
-			settings.put(setting.label(), described(setting.meaning(), anyOf(values(setting.domain()),
-					ordered("enum", List.of(Expectations.GAP, Expectations.DISPUTE, Expectations.NOT_NEEDED)))));
+			settings.put(setting.label(), described(setting.meaning(), expectation(setting.domain())));
 		}
+		settings.put(JobKeys.CAUTIONS, described("Cautions that must be raised.", cautions()));
+		settings.put(JobKeys.NO_CAUTIONS, described("Cautions that must not be raised.", cautions()));
 		return object(settings);
+	}
+
+	private static Map<String, Object> expectation(Domain domain) {
+		Map<String, Object> value = valueWithin(domain);
+		Map<String, Object> decided = object(ordered(ExpectationText.IS, value, ExpectationText.BY, words()));
+		decided.put("required", List.of(ExpectationText.BY));
+		return ordered("anyOf", List.of(value, ordered("enum", ExpectationText.WORDS), decided));
+	}
+
+	private static Map<String, Object> valueWithin(Domain domain) {
+		boolean number = domain instanceof Domain.Whole || domain instanceof Domain.Measure;
+		return !number ? values(domain) : anyOf(values(domain), ordered("type", "string", "pattern", NUMBER + "\\S* *(within|±|\\+/?-).+$",
+				"description", "a value, \"within\", and how far it may be off"));
+	}
+
+	private static Map<String, Object> cautions() {
+		Map<String, Object> kinds = new LinkedHashMap<>();
+		ExpectedCautions.kinds().forEach(k -> kinds.put(k, words()));
+		Map<String, Object> withWords = object(kinds);
+		withWords.put("minProperties", 1);
+		withWords.put("maxProperties", 1);
+		Map<String, Object> one = anyOf(ordered("enum", ExpectedCautions.kinds()), withWords);
+		return anyOf(one, ordered("type", "array", "items", one));
+	}
+
+	private static Map<String, Object> accepted() {
+		Map<String, Object> keys = new LinkedHashMap<>();
+		Acceptances.KEYS.forEach(k -> keys.put(k, words()));
+		keys.put(Acceptances.ON, ordered("type", "string", "pattern", "^\\d{4}-\\d{2}-\\d{2}$"));
+		Map<String, Object> one = object(keys);
+		one.put("required", Acceptances.KEYS);
+		return anyOf(one, ordered("type", "array", "items", one));
+	}
+
+	/** Words that look like a number or a yes are one to whoever reads the file by this schema. */
+	private static Map<String, Object> words() {
+		return ordered("type", List.of("string", "number", "boolean"), "minLength", 1, "maxLength", JobKeys.LONGEST_VALUE);
 	}
 
 	private static Map<String, Object> object(Map<String, Object> properties) {

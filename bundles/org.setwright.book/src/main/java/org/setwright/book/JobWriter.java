@@ -3,8 +3,11 @@ package org.setwright.book;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.setwright.book.JobEdit.Accepted;
 import org.setwright.book.JobEdit.Added;
 import org.setwright.book.JobEdit.Answered;
+import org.setwright.book.JobEdit.CautionExpected;
+import org.setwright.book.JobEdit.CautionNotExpected;
 import org.setwright.book.JobEdit.Expected;
 import org.setwright.book.JobEdit.Fitted;
 import org.setwright.book.JobEdit.Named;
@@ -83,6 +86,21 @@ public final class JobWriter {
 		throw refused(path, "The change cannot be made without risk to what else the file says.", "Make it in the file by hand.");
 	}
 
+	/**
+	 * Makes several edits, each in what the one before it left.
+	 *
+	 * @param text the file as it is
+	 * @return the file with all of them made
+	 * @throws JobNotWritten as for {@link #edit}; then none is made
+	 */
+	public String editAll(String path, String text, List<JobEdit> edits) throws JobNotWritten {
+		String edited = text;
+		for (JobEdit edit : edits) {
+			edited = edit(path, edited, edit);
+		}
+		return edited;
+	}
+
 	private Optional<String> tried(String text, Way way, JobCase wanted) {
 		try {
 			JobFileEditor file = new JobFileEditor(text, catalogue);
@@ -112,12 +130,26 @@ public final class JobWriter {
 			ways.add(file -> file.put(JobKeys.JOB, YamlWords.of(named.name().strip(), file.yaml().root().flow())));
 		} else if (edit instanceof Noted noted) {
 			noted(noted.notes().stripTrailing(), ways);
-		} else if (edit instanceof Expected expected) {
-			ways.add(file -> file.expect(expected.setting(), expected.expectation().text()));
-		} else if (edit instanceof NotExpected not) {
-			ways.add(file -> file.expectNothing(not.setting()));
+		} else {
+			expected(edit, ways);
 		}
 		return ways;
+	}
+
+	private static void expected(JobEdit edit, List<Way> ways) {
+		if (edit instanceof Expected expected) {
+			ways.add(file -> new ExpectEditor(file).expect(expected.setting(), expected.expectation()));
+		} else if (edit instanceof NotExpected not) {
+			ways.add(file -> new ExpectEditor(file).expectNothing(not.setting()));
+		} else if (edit instanceof CautionExpected expected) {
+			ways.add(file -> new ExpectEditor(file).expect(expected.caution(), true));
+			ways.add(file -> new ExpectEditor(file).expect(expected.caution(), false));
+		} else if (edit instanceof CautionNotExpected not) {
+			ways.add(file -> new ExpectEditor(file).expectNothing(not.caution()));
+		} else if (edit instanceof Accepted accepted) {
+			ways.add(file -> new ExpectEditor(file).accept(accepted.acceptance(), true));
+			ways.add(file -> new ExpectEditor(file).accept(accepted.acceptance(), false));
+		}
 	}
 
 	private static void fitted(Fitted fitted, List<Way> ways) {

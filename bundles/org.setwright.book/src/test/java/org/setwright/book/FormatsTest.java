@@ -52,8 +52,14 @@ class FormatsTest {
 
 	@Test
 	void noValueOfASettingIsTheWordForAnExpectation() {
-		List<String> words = List.of(Expectations.GAP, Expectations.DISPUTE, Expectations.NOT_NEEDED, JobKeys.UNKNOWN, "null", "~");
+		List<String> words = new ArrayList<>(ExpectationText.WORDS);
+		words.addAll(List.of(JobKeys.UNKNOWN, "null", "~"));
 		Trade.catalogue().settings().forEach(s -> assertFree(s.domain(), s.label(), words));
+	}
+
+	@Test
+	void noSettingIsCalledAsTheListsOfCautions() {
+		assertTrue(Trade.catalogue().settings().stream().noneMatch(s -> List.of(JobKeys.CAUTIONS, JobKeys.NO_CAUTIONS).contains(s.label())));
 	}
 
 	@Test

@@ -16,7 +16,7 @@ class JobFaultsTest {
 		assertFaults("job: A\npmup: { }\n", "2:1: There is no \"pmup\" in a job file. Write \"pump\".");
 		assertFaults("job: A\nwire: [red]\n", "2:1: There is no \"wire\" in a job file. Write \"wires\".");
 		assertFaults("job: A\nWaterwheel: none\n", "2:1: There is no \"Waterwheel\" in a job file."
-				+ " Write one of: job, notes, not fitted, expect, pump, lamp, wires, house, tanks.");
+				+ " Write one of: job, notes, not fitted, expect, accepted, pump, lamp, wires, house, tanks.");
 		assertFaults("job: A\nfloor area: 1500 ft2\n", "2:1: There is no \"floor area\" in a job file. Write it under \"house:\", indented.");
 		assertFaults("job: A\npump speed: 2\n", "2:1: There is no \"pump speed\" in a job file. Settings stand under \"expect:\", indented.");
 	}
@@ -166,13 +166,13 @@ class JobFaultsTest {
 		assertFaults("job: A\nexpect: { pump sped: 2 }\n", "2:11: There is no setting \"pump sped\". Write \"pump speed\".");
 		assertFaults("job: A\nexpect: { PUMP_SPEED: 2 }\n", "2:11: There is no setting \"PUMP_SPEED\". Write \"pump speed\".");
 		assertFaults("job: A\nexpect: { boiler: 2 }\n",
-				"2:11: There is no setting \"boiler\". Write one of: pump speed, lamp mode, alarm limit.");
+				"2:11: There is no setting \"boiler\". Write one of: pump speed, lamp mode, alarm limit, cautions, no cautions.");
 		assertFaults("job: A\nexpect: { pump speed: 7 }\n",
 				"2:23: \"7\" is out of bounds for pump speed. Write a whole number from 0 to 3.");
 		assertFaults("job: A\nexpect: { pump speed: unknown }\n",
 				"2:23: \"unknown\" is no whole number. Write a whole number from 0 to 3.");
 		assertFaults("job: A\nexpect: { lamp mode: [red] }\n",
-				"2:22: One value of lamp mode is expected here. Write one of: red, orange, blue; or gap, dispute or not needed.");
+				"2:22: One value of lamp mode is expected here. Write one of: red, orange, blue; or gap, dispute, not needed or not set.");
 	}
 
 	@Test

@@ -45,10 +45,11 @@ final class RandomHand {
 		if (!absent.isEmpty()) {
 			parts.add("not fitted:" + names(absent));
 		}
-		if (!job.expected().isEmpty()) {
-			Map<String, String> settings = new LinkedHashMap<>();
-			job.expected().forEach((setting, expected) -> settings.put(setting.label(), expected.text()));
-			parts.add("expect:" + mapping(settings, "", false));
+		if (job.expectations() > 0) {
+			parts.add("expect:" + new RandomExpectHand(this).expected(job));
+		}
+		if (!job.accepted().isEmpty()) {
+			parts.add("accepted:" + new RandomExpectHand(this).accepted(job.accepted()));
 		}
 		if (one(2)) {
 			java.util.Collections.shuffle(parts, jobs.random);
@@ -106,7 +107,7 @@ final class RandomHand {
 		return text.append(one(6) ? ", }" : " }").toString();
 	}
 
-	private String block(Map<String, String> answers, String indent) {
+	String block(Map<String, String> answers, String indent) {
 		StringBuilder text = new StringBuilder();
 		answers.forEach((key, value) -> {
 			text.append(text.isEmpty() ? "" : lines(indent)).append(indent).append(key(key)).append(one(6) ? ":   " : ": ")
@@ -121,19 +122,19 @@ final class RandomHand {
 						: comment() + "\n" + names.stream().map(n -> "  - " + n + comment() + "\n").reduce("", String::concat);
 	}
 
-	private String key(String label) {
+	String key(String label) {
 		return one(8) ? "\"" + label + "\"" : one(8) ? label.toUpperCase(Locale.ROOT) : label;
 	}
 
-	private String words(String text, boolean inBraces) {
+	String words(String text, boolean inBraces) {
 		return one(6) ? YamlWords.doubleQuoted(text) : YamlWords.of(text, inBraces);
 	}
 
-	private String comment() {
+	String comment() {
 		return one(4) ? " " + aComment() : "";
 	}
 
-	private String lines(String indent) {
+	String lines(String indent) {
 		return (one(4) ? indent + aComment() + "\n" : "") + (one(5) ? "\n" : "");
 	}
 
@@ -146,7 +147,7 @@ final class RandomHand {
 		return notes.lines().allMatch(l -> l.strip().equals(l) && !l.isEmpty());
 	}
 
-	private boolean one(int in) {
+	boolean one(int in) {
 		return jobs.random.nextInt(in) == 0;
 	}
 }

@@ -54,7 +54,8 @@ final class RandomJobs {
 			Setting setting = pick(List.copyOf(catalogue.settings()));
 			expected.put(setting, expectation(setting));
 		}
-		return new JobCase(PATH, name(), pick(NOTES), job, expected, Map.of());
+		RandomExpectations more = new RandomExpectations(this);
+		return new JobCase(PATH, name(), pick(NOTES), job, expected, more.cautions(), more.accepted(), Map.of());
 	}
 
 	List<FactKind> stated() {
@@ -77,7 +78,9 @@ final class RandomJobs {
 
 	JobCase.Expectation expectation(Setting setting) {
 		Position anywhere = Position.whole(PATH);
-		return switch (random.nextInt(6)) {
+		return switch (random.nextInt(9)) {
+			case 6 -> new JobCase.NotSet(anywhere);
+			case 7, 8 -> new RandomExpectations(this).particular(setting, new JobCase.Settled(value(setting.domain()), anywhere));
 			case 0 -> new JobCase.Gap(anywhere);
 			case 1 -> new JobCase.Dispute(anywhere);
 			case 2 -> new JobCase.NotNeeded(anywhere);
@@ -105,7 +108,8 @@ final class RandomJobs {
 	JobEdit edit(JobCase job) {
 		FactKind kind = pick(stated());
 		int facts = job.job().entry(kind).facts().size();
-		return switch (random.nextInt(10)) {
+		return switch (random.nextInt(12)) {
+			case 10, 11 -> new RandomExpectations(this).edit(job);
 			case 0 -> new JobEdit.Named(name());
 			case 1 -> new JobEdit.Noted(pick(NOTES));
 			case 2 -> expect();

@@ -1,9 +1,7 @@
 package org.setwright.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.nio.file.Path;
@@ -15,7 +13,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -34,7 +31,7 @@ import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Setting;
 
-/** The starter rule book, run as a shop would run it. */
+/** The starter rule book, run as a shop would run it; what each job expects is checked where job cases are, in the bundle "check". */
 class StarterBookTest {
 	/** How many rules are deleted one at a time; each deletion compiles the whole book anew. */
 	private static final int DELETED = 8;
@@ -55,31 +52,7 @@ class StarterBookTest {
 	@Test
 	void theBookIsLargeEnoughToStartAShop() {
 		assertTrue(edition.rules().size() >= 60 && book.tables().size() >= 6 && book.jobs().size() >= 24);
-		book.jobs().forEach(j -> assertFalse(j.expected().isEmpty(), j.name() + " expects nothing"));
-	}
-
-	@TestFactory
-	Stream<DynamicContainer> everyJobComesToWhatTheTradeExpects() {
-		return book.jobs().stream().map(job -> dynamicContainer(job.name(), job.expected().entrySet().stream()
-				.map(e -> dynamicTest(e.getKey().label() + ": " + e.getValue().text(),
-						() -> assertEquals(e.getValue().text(), cameTo(OUTCOMES.get(job), e.getKey(), e.getValue()),
-								() -> job.name() + ", " + e.getKey().label() + ", expected at " + e.getValue().at())))));
-	}
-
-	/** @return what the setting came to, in the words of an expectation; as {@code expected} writes it when the same */
-	private static String cameTo(Outcome outcome, Setting setting, JobCase.Expectation expected) {
-		Optional<SettingOutcome> came = outcome.setting(setting);
-		if (came.isEmpty() || came.get().state() == State.PERHAPS && came.get().need() == Need.NOT_NEEDED) {
-			return "not needed";
-		}
-		return switch (came.get().state()) {
-			case SETTLED -> expected instanceof JobCase.Settled settled && settled.value().same(came.get().value().orElseThrow())
-					? expected.text()
-					: came.get().value().orElseThrow().text();
-			case DISPUTED -> "dispute";
-			case GAP -> "gap";
-			case PERHAPS -> "perhaps";
-		};
+		book.jobs().forEach(j -> assertTrue(j.expectations() > 0, j.name() + " expects nothing"));
 	}
 
 	@Test

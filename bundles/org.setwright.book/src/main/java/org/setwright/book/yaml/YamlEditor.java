@@ -103,6 +103,11 @@ public final class YamlEditor {
 		}
 	}
 
+	/** @return the blanks before the dashes of a list that is written on lines of its own; it must not be empty */
+	public String indent(Sequence list) {
+		return " ".repeat(source.column(dash(list.items().get(0))) - 1);
+	}
+
 	/** Adds an item at the end. */
 	public void add(Sequence list, String written) {
 		List<YamlNode> items = list.items();
@@ -112,8 +117,7 @@ public final class YamlEditor {
 			int at = items.get(items.size() - 1).end();
 			splice(at, at, ", " + written);
 		} else {
-			String indent = " ".repeat(source.column(dash(items.get(0))) - 1);
-			lineAfter(items.get(items.size() - 1).end(), indent + "- " + written);
+			lineAfter(items.get(items.size() - 1).end(), indent(list) + "- " + written);
 		}
 	}
 

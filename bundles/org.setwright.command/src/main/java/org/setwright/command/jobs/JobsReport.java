@@ -49,7 +49,7 @@ record JobsReport(Book book) implements Report {
 			json.writeStringField("job", job.name());
 			json.writeStringField("path", job.path());
 			json.writeStringField("notes", job.notes());
-			json.writeNumberField("expects", job.expected().size());
+			json.writeNumberField("expects", job.expectations());
 			json.writeEndObject();
 		}
 		json.writeEndArray();
@@ -58,7 +58,7 @@ record JobsReport(Book book) implements Report {
 	@Override
 	public List<List<String>> csv() {
 		return Stream.concat(Stream.of(List.of("job", "path", "notes", "expects")), book.jobs().stream()
-				.map(j -> List.of(j.name(), j.path(), j.notes(), Integer.toString(j.expected().size())))).toList();
+				.map(j -> List.of(j.name(), j.path(), j.notes(), Integer.toString(j.expectations())))).toList();
 	}
 
 	private Problems problems() {

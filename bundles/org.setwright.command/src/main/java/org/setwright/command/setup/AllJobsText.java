@@ -1,6 +1,7 @@
 package org.setwright.command.setup;
 
 import java.util.List;
+import org.setwright.check.cases.Point;
 import org.setwright.command.answer.Problems;
 import org.setwright.command.opening.Hint;
 import org.setwright.command.opening.OpenBook;
@@ -34,14 +35,13 @@ record AllJobsText(Page page, Surroundings at, OpenBook open) {
 	}
 
 	private void job(int width, JobResult result) {
-		List<Expected> notMet = result.notMet();
+		List<Point> notMet = result.notMet();
 		int asked = result.expectations().size();
 		String met = asked == 0 ? "none stated" : notMet.isEmpty() ? asked + " met" : notMet.size() + " of " + asked + " NOT MET";
 		row(width, notMet.isEmpty() ? Style.PLAIN : Style.ALARM, result.jobCase().name(), count(result, State.SETTLED),
 				count(result, State.DISPUTED), count(result, State.GAP), met);
-		for (Expected expected : notMet) {
-			page.line(4, Style.PLAIN, expected.setting().label() + ": expected " + expected.wanted().text() + ", came to "
-					+ expected.came() + " (" + expected.wanted().at() + ")");
+		for (Point point : notMet) {
+			page.line(4, Style.PLAIN, point.what() + ": " + point.sentence() + " (" + point.at() + ")");
 		}
 	}
 
@@ -56,7 +56,8 @@ record AllJobsText(Page page, Surroundings at, OpenBook open) {
 	}
 
 	private void hint(JobResult result) {
-		String setting = result.notMet().get(0).setting().label();
-		Hint.text(page, List.of(Hint.of(at, open, "why the first one came out so", "why", OpenBook.shortName(result.jobCase()), setting)));
+		String job = OpenBook.shortName(result.jobCase());
+		Hint.text(page, List.of(result.firstSettingNotMet().map(setting -> Hint.of(at, open, "why the first one came out so", "why", job, setting))
+				.orElseGet(() -> Hint.of(at, open, "what the first one comes to", "setup", job))));
 	}
 }

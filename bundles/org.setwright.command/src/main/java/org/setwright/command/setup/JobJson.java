@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import org.setwright.check.cases.Point;
+import org.setwright.check.cases.SettingPoint;
 import org.setwright.command.answer.Problems;
 import org.setwright.command.answer.Standing;
 import org.setwright.engine.language.Rule;
@@ -120,15 +122,19 @@ record JobJson(JsonGenerator json) {
 		json.writeEndArray();
 	}
 
-	private void expectations(List<Expected> expectations) throws IOException {
+	private void expectations(List<Point> expectations) throws IOException {
 		json.writeArrayFieldStart("expectations");
-		for (Expected expected : expectations) {
+		for (Point point : expectations) {
 			json.writeStartObject();
-			json.writeStringField("setting", expected.setting().id());
-			json.writeStringField("expected", expected.wanted().text());
-			json.writeStringField("came", expected.came());
-			json.writeBooleanField("met", expected.met());
-			Problems.at(json, expected.wanted().at());
+			if (point instanceof SettingPoint of) {
+				json.writeStringField("setting", of.setting().id());
+			} else {
+				json.writeStringField("caution", point.what());
+			}
+			json.writeStringField("expected", point.expected());
+			json.writeStringField("came", point.came());
+			json.writeBooleanField("met", point.met());
+			Problems.at(json, point.at());
 			json.writeEndObject();
 		}
 		json.writeEndArray();

@@ -1,7 +1,11 @@
 package org.setwright.command.setup;
 
 import java.util.List;
+import java.util.Optional;
 import org.setwright.book.JobCase;
+import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.Point;
+import org.setwright.check.cases.SettingPoint;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.SettingOutcome.State;
@@ -10,13 +14,22 @@ import org.setwright.engine.outcome.SettingOutcome.State;
 record JobResult(JobCase jobCase, Outcome outcome) {
 
 	/** @return every expectation, in file order */
-	List<Expected> expectations() {
-		return jobCase.expected().entrySet().stream().map(e -> Expected.compare(e.getKey(), e.getValue(), outcome)).toList();
+	List<Point> expectations() {
+		return checked().asked();
 	}
 
 	/** @return the expectations that are not met */
-	List<Expected> notMet() {
-		return expectations().stream().filter(e -> !e.met()).toList();
+	List<Point> notMet() {
+		return checked().notMet();
+	}
+
+	private CheckedJob checked() {
+		return CheckedJob.of(jobCase, outcome);
+	}
+
+	/** @return the setting that the first expectation that is not met is about, when it is about one */
+	Optional<String> firstSettingNotMet() {
+		return notMet().stream().filter(SettingPoint.class::isInstance).map(Point::what).findFirst();
 	}
 
 	/** @return how many settings have a proposal that a stronger one outranks */

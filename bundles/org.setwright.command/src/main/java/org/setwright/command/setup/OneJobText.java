@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.setwright.check.cases.Point;
 import org.setwright.command.answer.RuleText;
 import org.setwright.command.opening.Hint;
 import org.setwright.command.opening.OpenBook;
@@ -56,8 +57,8 @@ record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
 	}
 
 	private void expectations(JobResult result) {
-		List<Expected> all = result.expectations();
-		List<Expected> notMet = result.notMet();
+		List<Point> all = result.expectations();
+		List<Point> notMet = result.notMet();
 		if (all.isEmpty()) {
 			return;
 		}
@@ -67,9 +68,8 @@ record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
 			return;
 		}
 		page.line(0, Style.ALARM, "EXPECTATIONS NOT MET: " + notMet.size() + " of " + all.size());
-		for (Expected expected : notMet) {
-			page.line(2, Style.PLAIN, expected.setting().label() + ": expected " + expected.wanted().text() + ", came to "
-					+ expected.came() + " (" + expected.wanted().at() + ")");
+		for (Point point : notMet) {
+			page.line(2, Style.PLAIN, point.what() + ": " + point.sentence() + " (" + point.at() + ")");
 		}
 	}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.setwright.check.cases.SettingPoint;
 import org.setwright.command.answer.Standing;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.outcome.Proposal;
@@ -23,9 +24,10 @@ final class SettingRows {
 		List<List<String>> rows = new ArrayList<>();
 		rows.add(HEADER);
 		for (JobResult result : results) {
-			Map<Setting, Expected> expectations = result.expectations().stream().collect(Collectors.toMap(Expected::setting, e -> e));
+			Map<Setting, SettingPoint> expectations = result.expectations().stream().filter(SettingPoint.class::isInstance)
+					.map(SettingPoint.class::cast).collect(Collectors.toMap(SettingPoint::setting, e -> e));
 			for (SettingOutcome outcome : result.outcome().settings()) {
-				Optional<Expected> expected = Optional.ofNullable(expectations.remove(outcome.setting()));
+				Optional<SettingPoint> expected = Optional.ofNullable(expectations.remove(outcome.setting()));
 				outcome.proposals().forEach(p -> rows.add(proposed(result, outcome, p, expected)));
 				if (outcome.proposals().isEmpty()) {
 					rows.add(row(result, outcome.setting(), JobJson.word(outcome.state()), JobJson.word(outcome.need()),
@@ -38,7 +40,7 @@ final class SettingRows {
 		return rows;
 	}
 
-	private static List<String> proposed(JobResult result, SettingOutcome outcome, Proposal proposal, Optional<Expected> expected) {
+	private static List<String> proposed(JobResult result, SettingOutcome outcome, Proposal proposal, Optional<SettingPoint> expected) {
 		Rule rule = proposal.rule();
 		return row(result, outcome.setting(), JobJson.word(outcome.state()), JobJson.word(outcome.need()),
 				List.of(Standing.of(proposal, outcome).word(), proposal.value().text(), rule.name(), rule.authority().label(),
@@ -47,10 +49,10 @@ final class SettingRows {
 	}
 
 	private static List<String> row(JobResult result, Setting setting, String state, String need, List<String> proposal,
-			Optional<Expected> expected) {
+			Optional<SettingPoint> expected) {
 		List<String> row = new ArrayList<>(List.of(result.jobCase().name(), result.jobCase().path(), setting.id(), setting.label(), state, need));
 		row.addAll(proposal);
-		row.add(expected.map(e -> e.wanted().text()).orElse(""));
+		row.add(expected.map(e -> e.expected()).orElse(""));
 		row.add(expected.map(e -> e.met() ? "yes" : "no").orElse(""));
 		return row;
 	}

@@ -1,0 +1,126 @@
+package org.setwright.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setwright.trade.catalogue.CautionKind;
+import org.setwright.trade.catalogue.Setting;
+
+/** Expectations beyond a plain value: how far off, by which rule, not set, which cautions, and what was accepted. */
+class ExpectingMoreTest {
+	private static final String PATH = "jobs/a.yaml";
+	private static final String FULL = """
+			job: A
+			expect:
+			  pump speed: { is: 2 within 1, by: "Slow: at night" }   # agreed
+			  lamp mode: not set
+			  alarm limit: 62 °F within 2 F°
+			  cautions:
+			    - stop: line voltage
+			    # asked for twice
+			    - note
+			  no cautions: danger
+			accepted:
+			  - what: alarm limit
+			    was: 60 °F
+			    now: 62 °F within 2 F°
+			    date: 2026-11-25
+			    by: Dana Reyes
+			    because: The tank was moved.
+			""";
+	private static final Acceptance SECOND = new Acceptance("pump speed", "2", "3", LocalDate.of(2026, 11, 26), "Lee", "It starts: harder now.");
+
+	@Test
+	void readsThemAll() {
+		JobText read = read(FULL);
+		assertEquals(List.of(), read.problems());
+		assertEquals(List.of("2 within 1, by Slow: at night", "not set", "62 °F within 2 F°"),
+				read.job().expected().values().stream().map(JobCase.Expectation::text).toList());
+		assertEquals(List.of("true stop: line voltage", "true note", "false danger"),
+				read.job().cautions().stream().map(c -> c.appears() + " " + c.text()).toList());
+		assertEquals(new Position(PATH, 7, 7), read.job().cautions().get(0).at());
+		assertEquals(List.of(new Acceptance("alarm limit", "60 °F", "62 °F within 2 F°", LocalDate.of(2026, 11, 25), "Dana Reyes", "The tank was moved.")),
+				read.job().accepted());
+		assertEquals(6, read.job().expectations());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "62 °F ± 2 F°", "62 °F +/- 2 F", "62 F Within 2 F°", "62°F±2°F", "62 °F +- 2 F°" })
+	void howFarOffMayBeWrittenInSeveralWays(String written) {
+		assertEquals("62 °F within 2 F°", read("job: A\nexpect:\n  alarm limit: " + written + "\n").job().expected().values().iterator().next().text());
+	}
+
+	@ParameterizedTest(name = "{0}: {1}")
+	@CsvSource(delimiter = '|', textBlock = """
+			alarm limit: 62 °F within 0 F° | 2:24: "0 F°" does not say how far alarm limit may be off. Write a number above 0 with its unit (C° or F°) after "within".
+			alarm limit: 62 °F within 2 ft | 2:24: "2 ft" does not say how far alarm limit may be off. Write a number above 0 with its unit (C° or F°) after "within".
+			alarm limit: 99 °F within 2 F° | 2:24: There is no unit "°F within 2 F°" for alarm limit. Write a number with its unit (K or °C or °F) from 30 °F to 90 °F.
+			lamp mode: red within 1        | 2:22: "red within 1" is no value of lamp mode. Write one of: red, orange, blue.
+			lamp mode: { is: red }         | 2:22: The rule that has to decide lamp mode is missing. Add "by: <name of the rule>", or write the value alone without braces.
+			lamp mode: { is: gap, by: x }  | 2:28: "gap" is no value of lamp mode. Write one of: red, orange, blue.
+			lamp mode: { si: red, by: x }  | 2:24: "si" says nothing about lamp mode. Write "{ is: <value>, by: <name of the rule> }".
+			cautions: [stopp]              | 2:22: There is no kind of caution "stopp". Write "stop".
+			cautions: [stop, STOP]         | 2:28: This caution is written twice. Remove one of the two.
+			no cautions: [{ a: b, c: d }]  | 2:25: The kind of a caution, and a part of its sentence, are expected here. Write each in a line of its own, after a dash, as "stop: a part of the sentence", or just "stop".
+			cautoins: stop                 | 2:11: There is no setting "cautoins". Write "cautions".
+			""")
+	void faultsAreNamed(String expectation, String fault) {
+		assertEquals(fault, faults("job: A\nexpect: { " + expectation + " }\n"));
+	}
+
+	@ParameterizedTest(name = "{0}")
+	@CsvSource(delimiter = '|', textBlock = """
+			{ what: a, was: b, now: c, by: d, because: e }                   | 2:12: What was accepted lacks "date".
+			{ what: a, was: b, now: c, date: May 1, by: d, because: e }      | 2:12: "May 1" is no day. Write it as year-month-day, for example 2026-11-25.
+			{ what: a, was: b, now: c, date: 2026-01-01, by: d, becuase: e } | 2:64: "becuase" does not belong to what was accepted. Write "because".
+			yes                                                              | 2:12: What was accepted is told by names and values, and this is neither.
+			""")
+	void anAcceptanceSaysWhoWhenAndWhy(String written, String fault) {
+		assertEquals(fault, faults("job: A\naccepted: [" + written + "]\n").lines().findFirst().orElseThrow().substring(0, fault.length()));
+	}
+
+	@Test
+	void editsChangeOneLineAndKeepComments() throws JobNotWritten {
+		Setting speed = Sample.CATALOGUE.setting("PUMP_SPEED").orElseThrow();
+		assertEdit(new JobEdit.Expected(speed, ExpectationText.read(speed, "3", Position.whole(PATH)).orElseThrow()),
+				"{ is: 2 within 1, by: \"Slow: at night\" }   #", "3   #");
+		Setting lamp = Sample.CATALOGUE.setting("LAMP_MODE").orElseThrow();
+		assertEdit(new JobEdit.Expected(lamp, new JobCase.DecidedBy(Optional.empty(), "table lamps", Position.whole(PATH))), "mode: not set", "mode: { by: table lamps }");
+		assertEdit(new JobEdit.CautionExpected(caution(true, "Mind, please")), "    - note\n", "    - note\n    - danger: Mind, please\n");
+		assertEdit(new JobEdit.CautionExpected(caution(false, "Mind, please")), "no cautions: danger", "no cautions: [danger, { danger: 'Mind, please' }]");
+		assertEdit(new JobEdit.CautionNotExpected(caution(false, "")), "  no cautions: danger\n", "");
+		assertEdit(new JobEdit.Accepted(SECOND), "tank was moved.\n",
+				"tank was moved.\n  - what: pump speed\n    was: 2\n    now: 3\n    date: 2026-11-26\n    by: Lee\n    because: 'It starts: harder now.'\n");
+	}
+
+	@Test
+	void aFirstOneBeginsItsList() throws JobNotWritten {
+		JobWriter writer = new JobWriter(Sample.CATALOGUE);
+		String noted = writer.editAll(PATH, "job: A\nlamp: none # sure\n", List.of(new JobEdit.CautionExpected(caution(true, "Mind")), new JobEdit.Accepted(SECOND)));
+		assertEquals("job: A\nlamp: none # sure\nexpect:\n  cautions:\n    - danger: Mind\naccepted:\n  - what: pump speed\n    was: 2\n"
+				+ "    now: 3\n    date: 2026-11-26\n    by: Lee\n    because: 'It starts: harder now.'\n", noted);
+		assertEquals("job: A\nlamp: none # sure\n", writer.edit(PATH, "job: A\nlamp: none # sure\nexpect: { cautions: danger }\n",
+				new JobEdit.CautionNotExpected(caution(true, ""))));
+	}
+
+	private static ExpectedCaution caution(boolean appears, String words) {
+		return new ExpectedCaution(appears, Optional.of(CautionKind.DANGER), words, Position.whole(PATH));
+	}
+
+	private static void assertEdit(JobEdit edit, String before, String after) throws JobNotWritten {
+		assertEquals(FULL.replace(before, after), new JobWriter(Sample.CATALOGUE).edit(PATH, FULL, edit));
+	}
+
+	private static JobText read(String text) {
+		return JobReader.read(PATH, text, Sample.CATALOGUE);
+	}
+
+	private static String faults(String text) {
+		return String.join("\n", read(text).problems().stream().map(p -> p.toString().replace(PATH + ":", "")).toList());
+	}
+}
