@@ -52,7 +52,7 @@ public record SettingPoint(String path, Setting setting, Optional<Expectation> w
 	}
 
 	/** A table's name stands for any of its rows. */
-	private boolean decides(String rule) {
+	boolean decides(String rule) {
 		return outcome.orElseThrow().deciding().stream().map(p -> p.rule().name())
 				.anyMatch(name -> name.equals(rule) || name.startsWith("table ") && name.replaceFirst(", row \\d+$", "").equals(rule));
 	}

@@ -1,15 +1,40 @@
 package org.setwright.command.check;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.setwright.book.AtomicFile;
+import org.setwright.book.JobCase;
+import org.setwright.check.cases.CaseCheck;
+import org.setwright.check.report.CasesSection;
+import org.setwright.check.report.HtmlReport;
+import org.setwright.check.report.JunitXml;
 import org.setwright.command.answer.Delivery;
+import org.setwright.command.answer.Refusal;
+import org.setwright.command.answer.Report;
 import org.setwright.command.opening.BookOption;
+import org.setwright.command.opening.OpenBook;
 import org.setwright.command.terminal.Surroundings;
+import org.setwright.engine.Edition;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** Reads and checks a book. */
-@Command(name = "check", description = "Read a rule book, check every rule, table and job in it, and list the problems.")
+/** Reads and checks a book, and runs its jobs. */
+@Command(name = "check", description = "Check every rule, table and job of a rule book, run the jobs, and show what does not come to what is expected.")
 public final class CheckCommand implements Callable<Integer> {
+	private final Surroundings surroundings;
+
+	@Parameters(paramLabel = "JOB", description = "Run only these jobs, by name or file, or a part of it; every job when left out.")
+	private List<String> jobs = List.of();
+	@Option(names = "--junit", paramLabel = "FILE", description = "Write the results for a build server, as JUnit XML.")
+	private Path junit;
+	@Option(names = "--html", paramLabel = "FILE", description = "Write a report to read or print, one file that needs nothing else.")
+	private Path html;
 	@Mixin
 	private final BookOption book;
 	@Mixin
@@ -17,12 +42,38 @@ public final class CheckCommand implements Callable<Integer> {
 
 	/** @param surroundings where the program runs */
 	public CheckCommand(Surroundings surroundings) {
+		this.surroundings = surroundings;
 		book = new BookOption(surroundings);
 		delivery = new Delivery(surroundings);
 	}
 
 	@Override
 	public Integer call() {
-		return delivery.deliver(new CheckReport(book.open()));
+		OpenBook open = book.open();
+		return delivery.deliver(open.compilation().edition().<Report>map(e -> checked(open, e)).orElseGet(() -> new CheckReport(open)));
+	}
+
+	private CasesReport checked(OpenBook open, Edition edition) {
+		List<JobCase> wanted = jobs.isEmpty() ? open.book().jobs() : jobs.stream().map(open::job).distinct().toList();
+		ProgressLine progress = new ProgressLine(surroundings, "jobs");
+		CaseCheck check = CaseCheck.of(edition, wanted, progress, true).orElseThrow();
+		progress.finished();
+		if (junit != null) {
+			write(junit, JunitXml.of(open.book().name(), check));
+		}
+		if (html != null) {
+			write(html, HtmlReport.of(open.book().name(), LocalDateTime.now(), List.of(new CasesSection(check))));
+		}
+		return new CasesReport(surroundings, open, check);
+	}
+
+	private void write(Path file, String text) {
+		Path absolute = surroundings.folder().resolve(file);
+		try {
+			Files.createDirectories(absolute.getParent());
+			AtomicFile.write(absolute, text);
+		} catch (IOException e) {
+			throw Refusal.couldNotRun("The file " + absolute + " cannot be written; check the folder and who may write there.");
+		}
 	}
 }

@@ -3,6 +3,7 @@ package org.setwright.command.check;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Stream;
 import org.setwright.book.Book;
 import org.setwright.command.answer.ExitCode;
 import org.setwright.command.answer.Problems;
@@ -12,7 +13,7 @@ import org.setwright.command.terminal.Page;
 import org.setwright.command.terminal.Style;
 import org.setwright.engine.Edition;
 
-/** What is in a book and what is wrong with it. */
+/** What is in a book and what is wrong with it, without its jobs being run. */
 public record CheckReport(OpenBook open) implements Report {
 
 	@Override
@@ -50,7 +51,13 @@ public record CheckReport(OpenBook open) implements Report {
 
 	@Override
 	public List<List<String>> csv() {
-		return open.problems().csv();
+		List<List<String>> problems = open.problems().csv();
+		Stream<List<String>> rows = problems.stream().skip(1).map(p -> with(p, List.of("", "", "", "", "")));
+		return Stream.concat(Stream.of(with(problems.get(0), List.of("job", "point", "standing", "expected", "came"))), rows).toList();
+	}
+
+	private static List<String> with(List<String> row, List<String> more) {
+		return Stream.concat(row.stream(), more.stream()).toList();
 	}
 
 	private String contents() {

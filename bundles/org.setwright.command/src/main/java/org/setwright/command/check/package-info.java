@@ -1,2 +1,2 @@
-/** The word "check": whether a book can run, and what is wrong with it. */
+/** The words "check", which reads a book and runs its jobs against what they expect, and "accept", which takes a new outcome for right. */
 package org.setwright.command.check;

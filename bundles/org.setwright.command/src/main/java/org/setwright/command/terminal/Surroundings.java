@@ -24,9 +24,10 @@ import org.setwright.trade.catalogue.Catalogue;
  * @param columns how many characters fit on a line, from 60 to 120
  * @param colour whether colour may be used
  * @param accents whether the terminal can show more than plain ASCII
+ * @param watched whether somebody reads {@code err} on a terminal, so that progress is worth showing
  */
 public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log,
-		String name, int columns, boolean colour, boolean accents) {
+		String name, int columns, boolean colour, boolean accents, boolean watched) {
 	private static final int USUAL_COLUMNS = 80;
 	private static final int FEWEST_COLUMNS = 60;
 	private static final int MOST_COLUMNS = 120;
@@ -35,9 +36,15 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 		columns = Math.max(FEWEST_COLUMNS, Math.min(columns, MOST_COLUMNS));
 	}
 
+	/** The same where nobody watches. */
+	public Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log, String name, int columns,
+			boolean colour, boolean accents) {
+		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, false);
+	}
+
 	/**
 	 * Looks around this process. The entry script tells what Java cannot see by system properties: setwright.name,
-	 * setwright.starter, setwright.log, setwright.terminal (yes or no), setwright.columns, setwright.accents (yes or no).
+	 * setwright.starter, setwright.log, setwright.terminal (yes or no), setwright.columns, setwright.accents (yes or no), setwright.watched (yes or no).
 	 */
 	public static Surroundings ofProcess() {
 		Map<String, String> environment = System.getenv();
@@ -46,7 +53,7 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 				Path.of(System.getProperty("setwright.starter", "rules/starter")).toAbsolutePath(),
 				Path.of(System.getProperty("setwright.log", System.getProperty("java.io.tmpdir") + "/setwright.log")),
 				System.getProperty("setwright.name", "setwright"), columns(environment), terminal && wantsColour(environment),
-				said("setwright.accents", utf8Locale()));
+				said("setwright.accents", utf8Locale()), said("setwright.watched", terminal));
 	}
 
 	private static boolean said(String property, boolean otherwise) {

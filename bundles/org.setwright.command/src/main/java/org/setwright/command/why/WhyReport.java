@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import org.setwright.book.JobCase;
+import org.setwright.check.reasons.ReasonOutline;
 import org.setwright.command.answer.ExitCode;
 import org.setwright.command.answer.Report;
 import org.setwright.command.opening.OpenBook;
@@ -33,9 +34,8 @@ record WhyReport(OpenBook open, JobCase jobCase, List<SettingOutcome> settings, 
 	public void text(Page page) {
 		page.line(0, Style.STRONG, jobCase.name());
 		for (SettingOutcome outcome : settings) {
-			Outline outline = Outline.of(outcome, jobCase);
 			page.blank();
-			outline.steps().forEach(step -> page.line(2 * step.depth(), step.style(), step.words() + step.place()));
+			OutlineText.print(page, 0, ReasonOutline.of(outcome, jobCase), outcome.state());
 		}
 		for (Setting setting : notNeeded) {
 			page.blank().line(0, Style.STRONG, setting.label() + ": not needed on this job, and no rule proposes it");
@@ -68,7 +68,7 @@ record WhyReport(OpenBook open, JobCase jobCase, List<SettingOutcome> settings, 
 		List<List<String>> rows = new java.util.ArrayList<>();
 		rows.add(List.of("setting", "depth", "kind", "words", "at"));
 		for (SettingOutcome outcome : settings) {
-			Outline.of(outcome, jobCase).steps().forEach(step -> rows.add(List.of(outcome.setting().id(),
+			ReasonOutline.of(outcome, jobCase).forEach(step -> rows.add(List.of(outcome.setting().id(),
 					Integer.toString(step.depth()), step.kind(), step.words(), step.at())));
 		}
 		return rows;

@@ -1,4 +1,4 @@
-package org.setwright.command.why;
+package org.setwright.check.reasons;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -10,9 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.setwright.book.JobCase;
 import org.setwright.book.Position;
-import org.setwright.command.answer.RuleText;
-import org.setwright.command.answer.Standing;
-import org.setwright.command.terminal.Style;
+import org.setwright.engine.language.Rule;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
 import org.setwright.engine.outcome.Proposal;
@@ -21,40 +19,48 @@ import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.trade.catalogue.JobField;
 
 /** The reasons behind one setting as an outline: each step rests on the deeper ones below it. */
-final class Outline {
+public final class ReasonOutline {
 	private final List<Step> steps = new ArrayList<>();
 	private final Set<Firing> told = new HashSet<>();
 	private final JobCase jobCase;
 
-	private Outline(JobCase jobCase) {
+	private ReasonOutline(JobCase jobCase) {
 		this.jobCase = jobCase;
 	}
 
 	/** One line of the outline. @param kind what it is, for CSV @param at where it stands; may be empty */
-	record Step(int depth, String kind, Style style, String words, String at) {
+	public record Step(int depth, String kind, String words, String at) {
 		/** @return where it stands, to follow the words */
-		String place() {
+		public String place() {
 			return at.isEmpty() ? "" : "   [" + at + "]";
 		}
 	}
 
-	static Outline of(SettingOutcome outcome, JobCase jobCase) {
-		Outline outline = new Outline(jobCase);
+	/**
+	 * @param outcome what a setting came to
+	 * @param jobCase whose places are named
+	 * @return the setting, the rules that propose it, and what they rest on, each step before the deeper ones it rests on
+	 */
+	public static List<Step> of(SettingOutcome outcome, JobCase jobCase) {
+		ReasonOutline outline = new ReasonOutline(jobCase);
 		outline.setting(outcome);
-		return outline;
+		return List.copyOf(outline.steps);
 	}
 
-	List<Step> steps() {
-		return List.copyOf(steps);
+	/** @return the firing of a rule, and what it rests on */
+	public static List<Step> of(Firing firing, JobCase jobCase) {
+		ReasonOutline outline = new ReasonOutline(jobCase);
+		outline.firing(0, "rule", "", firing);
+		return List.copyOf(outline.steps);
 	}
 
 	private void setting(SettingOutcome outcome) {
 		String label = outcome.setting().label();
 		switch (outcome.state()) {
-			case SETTLED -> add(0, "setting", Style.STRONG, label + ": " + outcome.value().orElseThrow().text(), "");
-			case DISPUTED -> add(0, "setting", Style.ALARM, label + ": DISPUTED, rules of equal authority differ; a person has to decide", "");
-			case GAP -> add(0, "setting", Style.ALARM, label + ": GAP, the job needs it and no rule gives a value", "");
-			case PERHAPS -> add(0, "setting", Style.ATTENTION, label + ": PERHAPS NEEDED, which depends on what is unknown", "");
+			case SETTLED -> add(0, "setting", label + ": " + outcome.value().orElseThrow().text(), "");
+			case DISPUTED -> add(0, "setting", label + ": DISPUTED, rules of equal authority differ; a person has to decide", "");
+			case GAP -> add(0, "setting", label + ": GAP, the job needs it and no rule gives a value", "");
+			case PERHAPS -> add(0, "setting", label + ": PERHAPS NEEDED, which depends on what is unknown", "");
 		}
 		outcome.proposals().forEach(p -> proposal(p, outcome));
 		heldOpen(outcome);
@@ -63,32 +69,30 @@ final class Outline {
 	private void proposal(Proposal proposal, SettingOutcome outcome) {
 		String value = proposal.value().text();
 		boolean same = outcome.value().filter(proposal.value()::same).isPresent();
-		firing(1, "proposal", switch (Standing.of(proposal, outcome)) {
-			case DECIDES -> "decided by ";
-			case DISPUTED -> value + ", says ";
-			case OUTRANKED -> same ? "and so says " : "outranked: " + value + ", says ";
-		}, proposal.firing());
+		String fared = outcome.deciding().contains(proposal) ? outcome.value().isPresent() ? "decided by " : value + ", says "
+				: same ? "and so says " : "outranked: " + value + ", says ";
+		firing(1, "proposal", fared, proposal.firing());
 	}
 
 	private void firing(int depth, String kind, String prefix, Firing firing) {
-		add(depth, kind, Style.PLAIN, prefix + RuleText.nameAndAuthority(firing.rule()), firing.rule().at().toString());
+		add(depth, kind, prefix + name(firing.rule()) + " (" + firing.rule().authority().label() + ")", firing.rule().at().toString());
 		if (!told.add(firing)) {
-			add(depth + 1, "again", Style.QUIET, "as explained above", "");
+			add(depth + 1, "again", "as explained above", "");
 			return;
 		}
-		add(depth + 1, "because", Style.PLAIN, firing.rule().because(), "");
-		add(depth + 1, "source", Style.QUIET, "source: " + firing.rule().source(), "");
+		add(depth + 1, "because", firing.rule().because(), "");
+		add(depth + 1, "source", "source: " + firing.rule().source(), "");
 		firing.reasons().forEach(r -> reason(depth + 1, r));
 	}
 
 	private void reason(int depth, Reason reason) {
 		if (reason instanceof Reason.OfFact fact) {
-			add(depth, "fact", Style.PLAIN, fact.sentence(), places(fact));
+			add(depth, "fact", fact.sentence(), places(fact));
 		} else if (reason instanceof Reason.OfFinding finding) {
-			add(depth, "finding", Style.PLAIN, finding.sentence(), "");
+			add(depth, "finding", finding.sentence(), "");
 			finding.madeBy().forEach(f -> firing(depth + 1, "rule", "concluded by ", f));
 		} else if (reason instanceof Reason.OfAbsence absence) {
-			add(depth, "absence", Style.PLAIN, absence.sentence(), places(absence.looked()));
+			add(depth, "absence", absence.sentence(), places(absence.looked()));
 		}
 	}
 
@@ -97,14 +101,19 @@ final class Outline {
 		Map<List<String>, Map<String, Long>> rulesByUnknowns = new LinkedHashMap<>();
 		for (HeldOpen held : outcome.heldOpen()) {
 			List<String> unknowns = held.by().stream().map(JobField::label).sorted().toList();
-			rulesByUnknowns.computeIfAbsent(unknowns, u -> new LinkedHashMap<>()).merge(RuleText.origin(held.rule()), 1L, Long::sum);
+			rulesByUnknowns.computeIfAbsent(unknowns, u -> new LinkedHashMap<>()).merge(name(held.rule()).replaceFirst(", row \\d+$", ""), 1L, Long::sum);
 		}
 		rulesByUnknowns.forEach((unknowns, rules) -> {
 			String words = outcome.proposals().isEmpty() ? "open until known: " : "may still change, once known: ";
-			add(1, "unknown", Style.ATTENTION, words + String.join("; ", unknowns), "");
-			rules.forEach((rule, rows) -> add(2, "held open", Style.PLAIN,
+			add(1, "unknown", words + String.join("; ", unknowns), "");
+			rules.forEach((rule, rows) -> add(2, "held open",
 					rule + (rows > 1 ? ", " + rows + " rows," : "") + " could speak then", ""));
 		});
+	}
+
+	/** In quotes; that of a table's row as it is. */
+	private static String name(Rule rule) {
+		return rule.at().file().endsWith(".csv") ? rule.name() : '"' + rule.name() + '"';
 	}
 
 	private String places(Reason.OfFact fact) {
@@ -116,7 +125,7 @@ final class Outline {
 				.collect(Collectors.joining(", "));
 	}
 
-	private void add(int depth, String kind, Style style, String words, String at) {
-		steps.add(new Step(depth, kind, style, words, at));
+	private void add(int depth, String kind, String words, String at) {
+		steps.add(new Step(depth, kind, words, at));
 	}
 }

@@ -1,0 +1,59 @@
+package org.setwright.check.report;
+
+import org.setwright.check.cases.CaseCheck;
+import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.Point;
+import org.setwright.check.cases.Standing;
+
+/**
+ * A case check in the XML by which build servers take test results: a suite for each job, a case for each point that is
+ * asked. A point that is not met is a failure; a job that could not run is an error.
+ */
+public final class JunitXml {
+	private JunitXml() {
+	}
+
+	/** @param book what the shop calls the book @return the text of the file */
+	public static String of(String book, CaseCheck check) {
+		Markup xml = new Markup();
+		xml.open("testsuites", "name", book, "tests", number(check.jobs().stream().mapToLong(JunitXml::tests).sum()),
+				"failures", number(check.count(Standing.NOT_MET)), "errors", number(check.jobs().stream().filter(j -> j.outcome().isEmpty()).count())).line();
+		check.jobs().forEach(job -> suite(xml, book, job));
+		return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + xml.close().line();
+	}
+
+	private static long tests(CheckedJob job) {
+		return job.outcome().isPresent() ? job.asked().size() : 1;
+	}
+
+	private static void suite(Markup xml, String book, CheckedJob job) {
+		boolean ran = job.outcome().isPresent();
+		xml.open("testsuite", "name", job.job().name(), "tests", number(tests(job)), "failures", number(job.count(Standing.NOT_MET)),
+				"errors", ran ? "0" : "1", "skipped", "0").line();
+		xml.open("properties").empty("property", "name", "file", "value", job.job().path())
+				.empty("property", "name", "not asked", "value", number(job.count(Standing.NOT_ASKED))).close().line();
+		if (!ran) {
+			xml.open("testcase", "name", "runs", "classname", group(book, job))
+					.element("error", job.job().path() + "\n", "message", job.fault(), "type", "not run").close().line();
+		}
+		job.asked().forEach(point -> test(xml, book, job, point));
+		xml.close().line();
+	}
+
+	private static void test(Markup xml, String book, CheckedJob job, Point point) {
+		xml.open("testcase", "name", point.what(), "classname", group(book, job));
+		if (!point.met()) {
+			xml.element("failure", point.at() + "\n" + Telling.text(point, job.job()), "message", point.sentence(), "type", "not met");
+		}
+		xml.close().line();
+	}
+
+	/** Build servers take what stands before the last full stop for a group. */
+	private static String group(String book, CheckedJob job) {
+		return book.replace('.', ' ') + "." + job.job().path().replaceFirst("^jobs/", "").replaceFirst("\\.yaml$", "").replace('.', '-');
+	}
+
+	private static String number(long number) {
+		return Long.toString(number);
+	}
+}
