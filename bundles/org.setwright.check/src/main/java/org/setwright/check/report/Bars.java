@@ -10,6 +10,8 @@ public final class Bars {
 	private static final int ROW = 26;
 	private static final int BAR = 16;
 	private static final int ROOM_FOR_NUMBERS = 150;
+	/** However few are not met, they are seen. */
+	private static final int LEAST_SEEN = 6;
 
 	private Bars() {
 	}
@@ -55,7 +57,7 @@ public final class Bars {
 		html.open("g").element("title", row.name() + ": " + numbers(row));
 		html.element("text", row.name(), "x", Integer.toString(LABEL - 8), "y", Integer.toString(y + 13), "text-anchor", "end");
 		double x = part(html, "met", null, LABEL, y, row.met() * unit);
-		x = part(html, null, "url(#" + hatch + ")", x, y, row.notMet() * unit);
+		x = part(html, null, "url(#" + hatch + ")", x, y, row.notMet() == 0 ? 0 : Math.max(LEAST_SEEN, row.notMet() * unit));
 		x = part(html, "unasked", null, x, y, row.notAsked() * unit);
 		html.element("text", numbers(row), "x", coordinate(x + 8), "y", Integer.toString(y + 13), "class", "number").close().line();
 	}

@@ -1,5 +1,6 @@
 package org.setwright.check.report;
 
+import org.setwright.book.JobCase;
 import org.setwright.check.cases.CaseCheck;
 import org.setwright.check.cases.CheckedJob;
 import org.setwright.check.cases.Point;
@@ -33,7 +34,7 @@ public final class JunitXml {
 		xml.open("properties").empty("property", "name", "file", "value", job.job().path())
 				.empty("property", "name", "not asked", "value", number(job.count(Standing.NOT_ASKED))).close().line();
 		if (!ran) {
-			xml.open("testcase", "name", "runs", "classname", group(book, job))
+			xml.open("testcase", "name", "runs", "classname", group(book, job.job()))
 					.element("error", job.job().path() + "\n", "message", job.fault(), "type", "not run").close().line();
 		}
 		job.asked().forEach(point -> test(xml, book, job, point));
@@ -41,16 +42,16 @@ public final class JunitXml {
 	}
 
 	private static void test(Markup xml, String book, CheckedJob job, Point point) {
-		xml.open("testcase", "name", point.what(), "classname", group(book, job));
+		xml.open("testcase", "name", point.what(), "classname", group(book, job.job()));
 		if (!point.met()) {
 			xml.element("failure", point.at() + "\n" + Telling.text(point, job.job()), "message", point.sentence(), "type", "not met");
 		}
 		xml.close().line();
 	}
 
-	/** Build servers take what stands before the last full stop for a group. */
-	private static String group(String book, CheckedJob job) {
-		return book.replace('.', ' ') + "." + job.job().path().replaceFirst("^jobs/", "").replaceFirst("\\.yaml$", "").replace('.', '-');
+	/** @return a name for the tests of {@code job}; build servers take what stands before its one full stop for a group */
+	public static String group(String book, JobCase job) {
+		return book.replaceAll("[./\\\\]", " ").strip() + "." + job.path().replaceFirst("^jobs/", "").replaceFirst("\\.yaml$", "").replace('.', '-');
 	}
 
 	private static String number(long number) {
