@@ -14,8 +14,11 @@ class AnswersTest {
 			elm    | jobs.txt             | 0 | jobs
 			elm    | jobs.json            | 0 | jobs --as json
 			elm    | jobs.csv             | 0 | jobs --as csv
-			elm    | check.txt            | 0 | check
-			elm    | check.json           | 0 | check --as json
+			elm    | check.txt            | 1 | check
+			elm    | check.json           | 1 | check --as json
+			elm    | check-mill.txt       | 1 | check mill
+			elm    | check-larch.txt      | 0 | check larch new
+			elm    | check.csv            | 1 | check --as csv
 			broken | check-broken.txt     | 1 | check
 			broken | check-broken.json    | 1 | check --as json
 			broken | check-broken.csv     | 1 | check --as csv

@@ -34,7 +34,7 @@ class OutputPageTest {
 	@ParameterizedTest(name = "{0}")
 	@CsvSource(delimiter = '|', textBlock = """
 			jobs  | elm jobs, broken jobs
-			check | elm check, broken check, broken setup bad, broken why bad
+			check | elm check, elm check mill, broken check, broken setup bad, broken why bad
 			setup | elm setup --all
 			why   | elm why larch, elm why mill, elm why new, elm why mill heater
 			silent | elm silent mill
