@@ -1,5 +1,6 @@
 package org.setwright.workbench.folder;
 
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.IStatus;
@@ -13,7 +14,9 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.eclipse.ui.texteditor.ITextEditor;
+import org.setwright.book.JobEdit;
 import org.setwright.book.Position;
+import org.setwright.book.Problem;
 import org.setwright.trade.catalogue.JobField;
 
 /** Opens places of the book in their editors. */
@@ -23,6 +26,9 @@ public final class Places {
 	public interface JobPlaces {
 		/** Shows {@code field} and puts the cursor there. */
 		void show(JobField field);
+
+		/** Makes {@code edits} as one step to undo; nothing is saved. @return why they could not be made, or empty */
+		Optional<Problem> edit(List<JobEdit> edits);
 
 		/** Shows the text of the job. @return the editor of the text */
 		ITextEditor showText();
@@ -45,6 +51,11 @@ public final class Places {
 	/** Opens the job at {@code path} where it answers {@code field}. */
 	public static void openJob(IWorkbenchPage page, String path, JobField field) {
 		editor(page, path).filter(JobPlaces.class::isInstance).ifPresent(e -> ((JobPlaces) e).show(field));
+	}
+
+	/** Makes {@code edits} in the job at {@code path}, in its editor. @return why they could not be made, or empty */
+	public static Optional<Problem> editJob(IWorkbenchPage page, String path, List<JobEdit> edits) {
+		return editor(page, path).filter(JobPlaces.class::isInstance).flatMap(e -> ((JobPlaces) e).edit(edits));
 	}
 
 	private static Optional<IEditorPart> editor(IWorkbenchPage page, String path) {

@@ -1,5 +1,6 @@
 package org.setwright.workbench.jobform;
 
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
@@ -42,11 +43,11 @@ final class JobDocument {
 		return lastRead;
 	}
 
-	/** Makes {@code edit} in the text, as one step to undo. @return why it could not be made, or empty */
-	Optional<Problem> edit(JobEdit edit) {
+	/** Makes {@code edits} in the text, as one step to undo. @return why they could not be made, or empty */
+	Optional<Problem> edit(List<JobEdit> edits) {
 		try {
 			String before = document.get();
-			String after = new JobWriter(catalogue).edit(path, before, edit);
+			String after = new JobWriter(catalogue).editAll(path, before, edits);
 			if (!after.equals(before)) {
 				replace(TextChange.between(before, after));
 			}

@@ -1,5 +1,7 @@
 package org.setwright.workbench.jobform;
 
+import java.util.List;
+import java.util.Optional;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;
@@ -12,6 +14,8 @@ import org.eclipse.ui.editors.text.TextEditor;
 import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.part.MultiPageEditorPart;
 import org.eclipse.ui.texteditor.ITextEditor;
+import org.setwright.book.JobEdit;
+import org.setwright.book.Problem;
 import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.workbench.desk.Desk;
@@ -25,6 +29,7 @@ public final class JobEditor extends MultiPageEditorPart implements Places.JobPl
 	private static final int FORM = 0;
 	private static final int TEXT = 1;
 	private final TextEditor text = new JobTextEditor();
+	private JobDocument job;
 	private JobForm form;
 
 	@Override
@@ -42,7 +47,8 @@ public final class JobEditor extends MultiPageEditorPart implements Places.JobPl
 			throw new IllegalStateException("a text editor opens every file", e); //$NON-NLS-1$
 		}
 		IDocument document = text.getDocumentProvider().getDocument(getEditorInput());
-		form = new JobForm(getContainer(), new JobDocument(path(), document, Trade.catalogue()), this::setPartName);
+		job = new JobDocument(path(), document, Trade.catalogue());
+		form = new JobForm(getContainer(), job, this::setPartName);
 		addPage(FORM, form.control());
 		setPageText(FORM, Messages.JobEditor_form);
 		setPageText(TEXT, Messages.JobEditor_text);
@@ -101,6 +107,11 @@ public final class JobEditor extends MultiPageEditorPart implements Places.JobPl
 	public void show(JobField field) {
 		setActivePage(FORM);
 		form.show(field);
+	}
+
+	@Override
+	public Optional<Problem> edit(List<JobEdit> edits) {
+		return job.edit(edits);
 	}
 
 	@Override

@@ -1,5 +1,6 @@
 package org.setwright.workbench.jobform;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -83,7 +84,7 @@ final class JobForm implements FormDesk {
 
 	@Override
 	public void edit(JobEdit edit) {
-		job.edit(edit).ifPresent(refused -> say(refused.what() + ' ' + refused.remedy(), true));
+		job.edit(List.of(edit)).ifPresent(refused -> say(refused.what() + ' ' + refused.remedy(), true));
 	}
 
 	@Override

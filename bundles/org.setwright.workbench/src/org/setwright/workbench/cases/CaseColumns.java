@@ -1,0 +1,132 @@
+package org.setwright.workbench.cases;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.eclipse.jface.layout.TreeColumnLayout;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.jface.viewers.Viewer;
+import org.eclipse.jface.viewers.ViewerComparator;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.TreeColumn;
+import org.setwright.check.cases.CautionPoint;
+import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.Point;
+import org.setwright.check.cases.SettingPoint;
+import org.setwright.check.cases.Standing;
+import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.look.Palette;
+
+/** The columns of the list; a click on a heading sorts by it, another one the other way, a third as in the files. */
+final class CaseColumns {
+	private CaseColumns() {
+	}
+
+	/** One column. */
+	private record Column(String heading, ColumnWeightData width, Function<CaseLine, String> text) {
+	}
+
+	private static final List<Column> ALL = List.of(new Column(Messages.CaseColumns_what, new ColumnWeightData(34, 220), CaseColumns::what),
+			new Column(Messages.CaseColumns_standing, new ColumnWeightData(16, 100), CaseColumns::standing),
+			new Column(Messages.CaseColumns_expected, new ColumnWeightData(24, 130), line -> ofPoint(line, Point::expected)),
+			new Column(Messages.CaseColumns_came, new ColumnWeightData(24, 130), line -> ofPoint(line, Point::came)),
+			new Column(Messages.CaseColumns_rule, new ColumnWeightData(26, 120), line -> ofPoint(line, CaseColumns::rule)));
+
+	/** @return the layout that shares the width among the columns */
+	static TreeColumnLayout add(TreeViewer viewer) {
+		TreeColumnLayout layout = new TreeColumnLayout();
+		viewer.getTree().setHeaderVisible(true);
+		ALL.forEach(column -> add(viewer, layout, column));
+		return layout;
+	}
+
+	private static void add(TreeViewer viewer, TreeColumnLayout layout, Column column) {
+		TreeViewerColumn added = new TreeViewerColumn(viewer, SWT.LEFT);
+		added.getColumn().setText(column.heading());
+		layout.setColumnData(added.getColumn(), column.width());
+		boolean first = viewer.getTree().getColumnCount() == 1;
+		added.setLabelProvider(new ColumnLabelProvider() {
+			@Override
+			public String getText(Object line) {
+				return column.text().apply((CaseLine) line);
+			}
+
+			@Override
+			public Image getImage(Object line) {
+				return first ? sign((CaseLine) line).image() : null;
+			}
+
+			@Override
+			public Color getForeground(Object line) {
+				return line instanceof CaseLine.OfPoint p && p.point().standing() == Standing.NOT_ASKED ? Palette.now().colour(Palette.Ink.QUIET) : null;
+			}
+		});
+		added.getColumn().addListener(SWT.Selection, e -> sort(viewer, added.getColumn(), column));
+	}
+
+	private static void sort(TreeViewer viewer, TreeColumn clicked, Column column) {
+		boolean same = viewer.getTree().getSortColumn() == clicked;
+		int before = same ? viewer.getTree().getSortDirection() : SWT.NONE;
+		int now = before == SWT.NONE ? SWT.UP : before == SWT.UP ? SWT.DOWN : SWT.NONE;
+		viewer.getTree().setSortColumn(now == SWT.NONE ? null : clicked);
+		viewer.getTree().setSortDirection(now);
+		viewer.setComparator(now == SWT.NONE ? null : new ViewerComparator() {
+			@Override
+			public int compare(Viewer shown, Object a, Object b) {
+				int order = column.text().apply((CaseLine) a).compareToIgnoreCase(column.text().apply((CaseLine) b));
+				return now == SWT.UP ? order : -order;
+			}
+		});
+	}
+
+	static Icon sign(CaseLine line) {
+		if (line instanceof CaseLine.OfPoint of) {
+			return switch (of.point().standing()) {
+				case MET -> Icon.AS_EXPECTED;
+				case NOT_MET -> Icon.DIFFERS;
+				case NOT_ASKED -> Icon.NOTHING_EXPECTED;
+			};
+		}
+		CheckedJob job = line.checked();
+		return job.outcome().isEmpty() ? Icon.DOES_NOT_RUN : !job.notMet().isEmpty() ? Icon.DIFFERS : job.asked().isEmpty() ? Icon.NOTHING_EXPECTED : Icon.AS_EXPECTED;
+	}
+
+	private static String what(CaseLine line) {
+		return line instanceof CaseLine.OfPoint of ? of.point().what() : line.checked().job().name();
+	}
+
+	static String standing(CaseLine line) {
+		if (line instanceof CaseLine.OfPoint of) {
+			return word(of.point().standing());
+		}
+		CheckedJob job = line.checked();
+		return job.outcome().isEmpty() ? job.fault() : job.notMet().isEmpty() ? NLS.bind(Messages.CaseColumns_allMet, job.count(Standing.MET))
+				: NLS.bind(Messages.CaseColumns_someNotMet, job.notMet().size(), job.asked().size());
+	}
+
+	static String word(Standing standing) {
+		return switch (standing) {
+			case MET -> Messages.CaseColumns_met;
+			case NOT_MET -> Messages.CaseColumns_notMet;
+			case NOT_ASKED -> Messages.CaseColumns_notAsked;
+		};
+	}
+
+	private static String ofPoint(CaseLine line, Function<Point, String> text) {
+		return line instanceof CaseLine.OfPoint of ? text.apply(of.point()) : ""; //$NON-NLS-1$
+	}
+
+	private static String rule(Point point) {
+		if (point instanceof CautionPoint caution) {
+			return caution.raised().stream().flatMap(c -> c.raisedBy().stream()).map(f -> f.rule().name()).distinct().collect(Collectors.joining("; ")); //$NON-NLS-1$
+		}
+		return ((SettingPoint) point).outcome().filter(o -> !o.proposals().isEmpty())
+				.map(o -> o.deciding().stream().map(p -> p.rule().name()).distinct().collect(Collectors.joining("; "))).orElse(""); //$NON-NLS-1$ //$NON-NLS-2$
+	}
+}

@@ -1,0 +1,54 @@
+package org.setwright.workbench.cases;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.Standing;
+
+/** What of a check is shown. @param standings the points shown @param search words that all must occur in a point or its job */
+record CaseFilter(Set<Standing> standings, String search) {
+	/** What is not asked would bury the rest. */
+	static final CaseFilter AT_FIRST = new CaseFilter(EnumSet.of(Standing.MET, Standing.NOT_MET), ""); //$NON-NLS-1$
+
+	CaseFilter {
+		standings = Set.copyOf(standings);
+	}
+
+	CaseFilter with(Standing standing, boolean shown) {
+		Set<Standing> changed = EnumSet.noneOf(Standing.class);
+		changed.addAll(standings);
+		if (shown) {
+			changed.add(standing);
+		} else {
+			changed.remove(standing);
+		}
+		return new CaseFilter(changed, search);
+	}
+
+	CaseFilter searching(String words) {
+		return new CaseFilter(standings, words);
+	}
+
+	/** @return the points of {@code job} that are shown */
+	List<CaseLine.OfPoint> points(CheckedJob job) {
+		return job.points().stream().filter(p -> standings.contains(p.standing())).map(p -> new CaseLine.OfPoint(job, p))
+				.filter(line -> matches(line.searched())).toList();
+	}
+
+	/** @return the jobs that are shown: those with a point to show, and those that did not run */
+	List<CaseLine.OfJob> jobs(List<CheckedJob> jobs) {
+		return jobs.stream().filter(j -> j.outcome().isEmpty() ? matches(j.job().name().toLowerCase(Locale.ROOT)) : !points(j).isEmpty())
+				.map(CaseLine.OfJob::new).toList();
+	}
+
+	private boolean matches(String searched) {
+		for (String word : search.toLowerCase(Locale.ROOT).strip().split("\\s+")) { //$NON-NLS-1$
+			if (!searched.contains(word)) {
+				return false;
+			}
+		}
+		return true;
+	}
+}
