@@ -32,7 +32,7 @@ final class CaseColumns {
 	private record Column(String heading, ColumnWeightData width, Function<CaseLine, String> text) {
 	}
 
-	private static final List<Column> ALL = List.of(new Column(Messages.CaseColumns_what, new ColumnWeightData(34, 220), CaseColumns::what),
+	private static final List<Column> ALL = List.of(new Column(Messages.CaseColumns_what, new ColumnWeightData(38, 220), CaseColumns::what),
 			new Column(Messages.CaseColumns_standing, new ColumnWeightData(16, 100), CaseColumns::standing),
 			new Column(Messages.CaseColumns_expected, new ColumnWeightData(24, 130), line -> ofPoint(line, Point::expected)),
 			new Column(Messages.CaseColumns_came, new ColumnWeightData(24, 130), line -> ofPoint(line, Point::came)),

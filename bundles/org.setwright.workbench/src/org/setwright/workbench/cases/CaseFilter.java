@@ -1,5 +1,6 @@
 package org.setwright.workbench.cases;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -31,10 +32,10 @@ record CaseFilter(Set<Standing> standings, String search) {
 		return new CaseFilter(standings, words);
 	}
 
-	/** @return the points of {@code job} that are shown */
+	/** @return the points of {@code job} that are shown, those not met first */
 	List<CaseLine.OfPoint> points(CheckedJob job) {
 		return job.points().stream().filter(p -> standings.contains(p.standing())).map(p -> new CaseLine.OfPoint(job, p))
-				.filter(line -> matches(line.searched())).toList();
+				.filter(line -> matches(line.searched())).sorted(Comparator.comparing(line -> line.point().standing() != Standing.NOT_MET)).toList();
 	}
 
 	/** @return the jobs that are shown: those with a point to show, and those that did not run */

@@ -40,6 +40,6 @@ final class DifferencePane {
 		expected.setText(of.map(o -> o.point().expected()).orElse("")); //$NON-NLS-1$
 		came.setText(of.map(o -> o.point().came()).orElse("")); //$NON-NLS-1$
 		String why = of.map(o -> Telling.text(o.point(), o.checked().job())).orElse(""); //$NON-NLS-1$
-		reasons.setText(of.isPresent() && why.isEmpty() ? Messages.DifferencePane_nothing : line.isPresent() ? why : Messages.DifferencePane_pick);
+		reasons.setText(of.isEmpty() ? Messages.DifferencePane_pick : why.isEmpty() ? Messages.DifferencePane_nothing : why);
 	}
 }
