@@ -18,6 +18,9 @@ import java.util.Optional;
  */
 public record Book(Path folder, String name, String description, List<RuleFile> ruleFiles, List<Table> tables,
 		List<JobCase> jobs, List<Problem> problems) {
+	/** No book holds more jobs. */
+	public static final int MOST_JOBS = BookFolder.MOST_FILES;
+
 	public Book {
 		ruleFiles = List.copyOf(ruleFiles);
 		tables = List.copyOf(tables);

@@ -17,6 +17,7 @@ import org.setwright.command.answer.Refusal;
 import org.setwright.command.answer.Report;
 import org.setwright.command.opening.BookOption;
 import org.setwright.command.opening.OpenBook;
+import org.setwright.command.terminal.ProgressLine;
 import org.setwright.command.terminal.Surroundings;
 import org.setwright.engine.Edition;
 import picocli.CommandLine.Command;

@@ -34,7 +34,8 @@ public final class BookOption {
 		return OpenBook.of(book, surroundings.catalogue(), !book.folder().equals(usual()));
 	}
 
-	private Path folder() {
+	/** @return its folder; it need not be a book yet */
+	public Path folder() {
 		if (stated != null) {
 			Path folder = surroundings.folder().resolve(stated).normalize();
 			if (!Files.isDirectory(folder)) {

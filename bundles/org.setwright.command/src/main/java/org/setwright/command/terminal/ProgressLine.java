@@ -1,17 +1,16 @@
-package org.setwright.command.check;
+package org.setwright.command.terminal;
 
 import org.setwright.check.Progress;
-import org.setwright.command.terminal.Surroundings;
 
 /** How far long work is, on one line of a terminal that is written over. Shows nothing where nobody watches. */
-final class ProgressLine implements Progress {
+public final class ProgressLine implements Progress {
 	private static final int SHARES = 50;
 	private final Surroundings at;
 	private final String what;
 	private int shown = -1;
 
 	/** @param what the pieces of work are, in the plural */
-	ProgressLine(Surroundings at, String what) {
+	public ProgressLine(Surroundings at, String what) {
 		this.at = at;
 		this.what = what;
 	}
@@ -33,7 +32,7 @@ final class ProgressLine implements Progress {
 	}
 
 	/** Takes the line away again. */
-	void finished() {
+	public void finished() {
 		if (shown >= 0) {
 			at.err().print("\r" + " ".repeat(at.columns() - 1) + "\r");
 			at.err().flush();
