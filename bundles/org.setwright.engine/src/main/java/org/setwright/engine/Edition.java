@@ -14,6 +14,7 @@ import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.language.RuleParser;
 import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.running.Program;
 import org.setwright.engine.tables.TableRules;
@@ -74,8 +75,26 @@ public final class Edition {
 	 * @throws Disagreement when the rule engine and the evaluator differ
 	 */
 	public Outcome run(Job job) {
-		JobFacts facts = new JobFacts(catalogue.withCalculations(job), catalogue);
-		return new Run(rules, order, requirements, facts).outcome(program.fired(facts));
+		JobFacts facts = facts(job);
+		return new Run(rules, order, requirements, facts, new Verdicts(order, facts)).outcome(program.fired(facts));
+	}
+
+	/**
+	 * Runs one job without the rule engine, so that small amendments of the book can be tried on it at little cost. What it
+	 * comes to is what {@link #run} would say; only {@code run} has it confirmed by the rule engine.
+	 */
+	public Rehearsal rehearse(Job job) {
+		JobFacts facts = facts(job);
+		return new Rehearsal(rules, order, requirements, facts, new Verdicts(order, facts));
+	}
+
+	/** @return this book with {@code rule}, one of its own, replaced by others, or left out when there are none */
+	public Amendment amend(Rule rule, Rule... others) {
+		return Amendment.replacing(rules, rule, List.of(others));
+	}
+
+	private JobFacts facts(Job job) {
+		return new JobFacts(catalogue.withCalculations(job), catalogue);
 	}
 
 	/** @return the questions that can be asked about {@code job}; runs it once */

@@ -42,17 +42,23 @@ final class Run {
 	private final Verdicts verdicts;
 	private final Map<String, List<Firing>> makers = new HashMap<>();
 
-	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job) {
+	/** @param verdicts of all {@code rules} on {@code job} */
+	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job, Verdicts verdicts) {
 		this.rules = rules;
 		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
-		verdicts = new Verdicts(order, job);
+		this.verdicts = verdicts;
 	}
 
 	/** @param fired the rules that fired in the rule engine, by number */
 	Outcome outcome(BitSet fired) {
 		compare(fired);
+		return outcome();
+	}
+
+	/** What the evaluator alone comes to. */
+	Outcome outcome() {
 		List<Firing> firings = firings();
 		List<HeldOpen> heldOpen = heldOpen();
 		Map<Setting, List<Proposal>> proposals = proposals(firings);

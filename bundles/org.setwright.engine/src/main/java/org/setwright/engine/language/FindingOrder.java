@@ -22,6 +22,7 @@ import org.setwright.book.Problem;
 public final class FindingOrder {
 	private final Map<String, List<Rule>> makers = new LinkedHashMap<>();
 	private final Map<Rule, Integer> levels = new IdentityHashMap<>();
+	private final Map<Rule, Set<String>> asked = new IdentityHashMap<>();
 	private final List<Rule> sequence;
 	private final List<Problem> problems = new ArrayList<>();
 
@@ -30,6 +31,7 @@ public final class FindingOrder {
 			made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).add(rule));
 		}
 		rules.forEach(this::checkKnown);
+		rules.forEach(r -> asked.put(r, asked(r.when()).stream().map(Condition.Found::finding).collect(Collectors.toSet())));
 		rules.forEach(rule -> findLevel(rule, new ArrayList<>()));
 		sequence = rules.stream().sorted(Comparator.comparingInt(levels::get)).toList();
 	}
@@ -57,6 +59,11 @@ public final class FindingOrder {
 	/** @return the rules that make {@code finding} */
 	public List<Rule> makers(String finding) {
 		return makers.getOrDefault(finding, List.of());
+	}
+
+	/** @return the findings {@code rule}, one of this order, asks for */
+	public Set<String> asked(Rule rule) {
+		return asked.get(rule);
 	}
 
 	/** @return the findings {@code rule} makes */

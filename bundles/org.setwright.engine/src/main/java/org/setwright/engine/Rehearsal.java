@@ -1,0 +1,72 @@
+package org.setwright.engine;
+
+import java.util.List;
+import java.util.Map;
+import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.FindingOrder;
+import org.setwright.engine.language.Rule;
+import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.Truth;
+import org.setwright.engine.logic.Verdict;
+import org.setwright.engine.logic.Verdicts;
+import org.setwright.engine.outcome.Outcome;
+import org.setwright.trade.catalogue.Setting;
+
+/**
+ * One job under one edition as the evaluator alone sees it, kept so that the job under an amended book costs only what the
+ * amendment touches. Thread-safe.
+ */
+public final class Rehearsal {
+	private final List<Rule> rules;
+	private final FindingOrder order;
+	private final Map<Setting, List<Condition>> requirements;
+	private final JobFacts job;
+	private final Verdicts verdicts;
+	private Outcome outcome;
+
+	Rehearsal(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job,
+			Verdicts verdicts) {
+		this.rules = rules;
+		this.order = order;
+		this.requirements = requirements;
+		this.job = job;
+		this.verdicts = verdicts;
+	}
+
+	/** @return what the job comes to, equal to what {@link Edition#run} says under the same rules */
+	public synchronized Outcome outcome() {
+		if (outcome == null) {
+			outcome = new Run(rules, order, requirements, job, verdicts).outcome();
+		}
+		return outcome;
+	}
+
+	/**
+	 * The same job under an amended book.
+	 *
+	 * @param amendment of the edition this was rehearsed under
+	 * @return this very rehearsal when the amendment touches nothing that matters to this job
+	 */
+	public Rehearsal under(Amendment amendment) {
+		Verdicts after = verdicts.under(amendment.order(), amendment.kept());
+		return touched(amendment, after) ? new Rehearsal(amendment.rules(), amendment.order(), requirements, job, after) : this;
+	}
+
+	/** @return how trying {@code rule}, a rule of this book, came out */
+	public Truth truth(Rule rule) {
+		return verdicts.of(rule).truth();
+	}
+
+	private boolean touched(Amendment amendment, Verdicts after) {
+		return amendment.dropped().stream().anyMatch(r -> speaks(verdicts.of(r)))
+				|| amendment.rules().stream().anyMatch(r -> differs(after.of(r), amendment.kept().get(r)));
+	}
+
+	private boolean differs(Verdict after, Rule before) {
+		return before == null ? speaks(after) : after != verdicts.of(before) && !after.equals(verdicts.of(before));
+	}
+
+	private static boolean speaks(Verdict verdict) {
+		return verdict.truth() != Truth.FALSE;
+	}
+}
