@@ -53,6 +53,11 @@ public final class Amendment {
 		return dropped;
 	}
 
+	/** The rules that are new. */
+	List<Rule> added() {
+		return rules.stream().filter(r -> !kept.containsKey(r)).toList();
+	}
+
 	/** What each rule was that the amendment leaves alone, by what it is now. */
 	Map<Rule, Rule> kept() {
 		return kept;

@@ -7,8 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.setwright.book.Book;
 import org.setwright.book.Problem;
+import org.setwright.engine.change.Telltale;
+import org.setwright.engine.change.TellingApart;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
@@ -91,6 +94,25 @@ public final class Edition {
 	/** @return this book with {@code rule}, one of its own, replaced by others, or left out when there are none */
 	public Amendment amend(Rule rule, Rule... others) {
 		return Amendment.replacing(rules, rule, List.of(others));
+	}
+
+	/** @return the amended book, compiled for the rule engine like any other */
+	public Edition under(Amendment amendment) {
+		return new Edition(catalogue, amendment.rules(), amendment.order());
+	}
+
+	/**
+	 * Looks for a job on which this book and an amended one come to different results.
+	 *
+	 * @param starts jobs to start from, for example the saved ones
+	 * @return empty when none was found, which proves nothing
+	 */
+	public Optional<Telltale> tellApart(Amendment amendment, List<Job> starts, BooleanSupplier cancelled) {
+		return new TellingApart(catalogue, order, amendment.dropped(), amendment.added(), job -> {
+			Rehearsal before = rehearse(job);
+			Rehearsal after = before.under(amendment);
+			return before == after ? Optional.empty() : Telltale.of(job, before.outcome(), after.outcome());
+		}).from(starts, cancelled);
 	}
 
 	private JobFacts facts(Job job) {
