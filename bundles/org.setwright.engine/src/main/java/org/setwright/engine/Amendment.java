@@ -14,11 +14,13 @@ public final class Amendment {
 	private final FindingOrder order;
 	private final Map<Rule, Rule> kept;
 	private final List<Rule> dropped;
+	private final List<Rule> added;
 
 	private Amendment(List<Rule> rules, Map<Rule, Rule> kept, List<Rule> dropped) {
 		this.rules = List.copyOf(rules);
 		this.dropped = List.copyOf(dropped);
 		this.kept = kept;
+		added = rules.stream().filter(r -> !kept.containsKey(r)).toList();
 		order = FindingOrder.of(rules);
 	}
 
@@ -55,7 +57,7 @@ public final class Amendment {
 
 	/** The rules that are new. */
 	List<Rule> added() {
-		return rules.stream().filter(r -> !kept.containsKey(r)).toList();
+		return added;
 	}
 
 	/** What each rule was that the amendment leaves alone, by what it is now. */

@@ -6,6 +6,7 @@ import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.Trial;
 import org.setwright.engine.logic.Truth;
 import org.setwright.engine.logic.Verdict;
 import org.setwright.engine.logic.Verdicts;
@@ -48,6 +49,9 @@ public final class Rehearsal {
 	 * @return this very rehearsal when the amendment touches nothing that matters to this job
 	 */
 	public Rehearsal under(Amendment amendment) {
+		if (staysSilent(amendment)) {
+			return this;
+		}
 		Verdicts after = verdicts.under(amendment.order(), amendment.kept());
 		return touched(amendment, after) ? new Rehearsal(amendment.rules(), amendment.order(), requirements, job, after) : this;
 	}
@@ -55,6 +59,12 @@ public final class Rehearsal {
 	/** @return how trying {@code rule}, a rule of this book, came out */
 	public Truth truth(Rule rule) {
 		return verdicts.of(rule).truth();
+	}
+
+	/** A quick look that settles most cases: nothing that goes spoke here, and nothing that comes does. */
+	private boolean staysSilent(Amendment amendment) {
+		return amendment.dropped().stream().noneMatch(r -> speaks(verdicts.of(r)))
+				&& amendment.added().stream().noneMatch(r -> speaks(Trial.of(r, job, verdicts::finding)));
 	}
 
 	private boolean touched(Amendment amendment, Verdicts after) {

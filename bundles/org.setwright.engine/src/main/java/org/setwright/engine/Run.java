@@ -61,6 +61,7 @@ final class Run {
 	Outcome outcome() {
 		List<Firing> firings = firings();
 		List<HeldOpen> heldOpen = heldOpen();
+		Map<Setting, List<HeldOpen>> open = bySetting(heldOpen);
 		Map<Setting, List<Proposal>> proposals = proposals(firings);
 		Map<Setting, Set<JobField>> perhaps = new HashMap<>();
 		List<SettingOutcome> settings = new ArrayList<>();
@@ -71,13 +72,21 @@ final class Run {
 			if (need != Need.NOT_NEEDED || !made.isEmpty()) {
 				perhaps.put(setting, lookUps(needed.unknowns()));
 				settings.add(Settlement.settle(setting, need, made,
-						heldOpen.stream().filter(h -> Settlement.concerns(h.rule(), setting)).toList()));
+						open.getOrDefault(setting, List.of())));
 			}
 		});
 		List<Finding> findings = makers.entrySet().stream().map(e -> new Finding(e.getKey(), e.getValue()))
 				.sorted(Comparator.comparing(Finding::name)).toList();
 		return new Outcome(job.job(), settings, firings, heldOpen, findings, Settlement.cautions(firings),
 				Settlement.toFindOut(settings, perhaps, heldOpen));
+	}
+
+	private static Map<Setting, List<HeldOpen>> bySetting(List<HeldOpen> heldOpen) {
+		Map<Setting, List<HeldOpen>> open = new HashMap<>();
+		for (HeldOpen held : heldOpen) {
+			Settlement.proposed(held.rule()).forEach(s -> open.computeIfAbsent(s, x -> new ArrayList<>()).add(held));
+		}
+		return open;
 	}
 
 	private static boolean isOptional(Setting setting) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Fact;
@@ -23,6 +24,7 @@ public final class JobFacts {
 	private final Catalogue catalogue;
 	private final Job job;
 	private final Map<FactKind, List<Item>> items = new HashMap<>();
+	private final Map<JobField, Set<JobField>> lookUps = new ConcurrentHashMap<>();
 
 	/**
 	 * One fact.
@@ -76,7 +78,7 @@ public final class JobFacts {
 
 	/** @return what somebody would have to look up to know the answer at {@code place}, see {@link Catalogue#toLookUp} */
 	public Set<JobField> toLookUp(JobField place) {
-		return catalogue.toLookUp(job, place);
+		return lookUps.computeIfAbsent(place, p -> catalogue.toLookUp(job, p));
 	}
 
 	private static List<Item> items(FactKind kind, Job.Entry entry) {

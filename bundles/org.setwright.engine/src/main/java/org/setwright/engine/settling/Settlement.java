@@ -67,9 +67,15 @@ public final class Settlement {
 				.filter(p -> p.setting().equals(setting)).toList();
 	}
 
-	/** @return whether {@code rule} could propose {@code setting} */
-	public static boolean concerns(Rule rule, Setting setting) {
-		return !proposes(rule, setting).isEmpty();
+	/** @return the settings that {@code rule} proposes a value for */
+	public static Set<Setting> proposed(Rule rule) {
+		Set<Setting> settings = new LinkedHashSet<>();
+		for (Action action : rule.then()) {
+			if (action instanceof Action.Propose propose) {
+				settings.add(propose.setting());
+			}
+		}
+		return settings;
 	}
 
 	/** @return the cautions of all firings, each sentence once, most serious first */
