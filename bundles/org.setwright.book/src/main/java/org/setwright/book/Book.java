@@ -11,12 +11,13 @@ import java.util.Optional;
  * @param folder absolute path of the book
  * @param name what the shop calls it
  * @param description what it is for; may be empty
+ * @param floors what the shop demands of its own jobs
  * @param ruleFiles {@code rules/*.drl}, by path
  * @param tables {@code tables/*.csv}, by path
  * @param jobs {@code jobs/*.yaml}, by path
  * @param problems what is wrong with the files, by position
  */
-public record Book(Path folder, String name, String description, List<RuleFile> ruleFiles, List<Table> tables,
+public record Book(Path folder, String name, String description, Floors floors, List<RuleFile> ruleFiles, List<Table> tables,
 		List<JobCase> jobs, List<Problem> problems) {
 	/** No book holds more jobs. */
 	public static final int MOST_JOBS = BookFolder.MOST_FILES;
@@ -26,6 +27,12 @@ public record Book(Path folder, String name, String description, List<RuleFile> 
 		tables = List.copyOf(tables);
 		jobs = List.copyOf(jobs);
 		problems = List.copyOf(problems);
+	}
+
+	/** A book that demands nothing of its jobs. */
+	public Book(Path folder, String name, String description, List<RuleFile> ruleFiles, List<Table> tables, List<JobCase> jobs,
+			List<Problem> problems) {
+		this(folder, name, description, Floors.NONE, ruleFiles, tables, jobs, problems);
 	}
 
 	/** A file of rules. @param path below the book folder @param text as read */
@@ -43,6 +50,6 @@ public record Book(Path folder, String name, String description, List<RuleFile> 
 		files.removeIf(f -> f.path().equals(changed.path()));
 		files.add(changed);
 		files.sort(java.util.Comparator.comparing(RuleFile::path));
-		return new Book(folder, name, description, files, tables, jobs, problems);
+		return new Book(folder, name, description, floors, files, tables, jobs, problems);
 	}
 }

@@ -9,14 +9,15 @@ import org.setwright.book.yaml.YamlNode.Scalar;
 import org.setwright.book.yaml.YamlReader;
 import org.setwright.book.yaml.YamlText;
 
-/** What {@code book.yaml} says. @param name empty when it is missing @param description may be empty */
-record BookDetails(String name, String description, List<Problem> problems) {
+/** What {@code book.yaml} says. @param name empty when it is missing @param description may be empty @param floors what it demands */
+record BookDetails(String name, String description, Floors floors, List<Problem> problems) {
 	static final String FILE = "book.yaml";
 	private static final String BOOK = "book";
 	private static final String DESCRIPTION = "description";
 	private static final String FORMAT = "format";
 	private static final String FORMAT_READ = "1";
-	private static final List<String> KEYS = List.of(BOOK, DESCRIPTION, FORMAT);
+	private static final String AT_LEAST = "at least";
+	private static final List<String> KEYS = List.of(BOOK, DESCRIPTION, FORMAT, AT_LEAST);
 	private static final String BEGIN = "Begin with a line \"book:\" and the name of the book.";
 
 	BookDetails {
@@ -35,7 +36,7 @@ record BookDetails(String name, String description, List<Problem> problems) {
 		} else if (yaml.root().isPresent()) {
 			problems.error(yaml.root().get().start(), "The file consists of names and values, and this is neither.", BEGIN);
 		}
-		return new BookDetails("", "", problems.all());
+		return new BookDetails("", "", Floors.NONE, problems.all());
 	}
 
 	private static BookDetails read(Keys keys, ProblemList problems) {
@@ -55,7 +56,8 @@ record BookDetails(String name, String description, List<Problem> problems) {
 		if (name.isBlank()) {
 			problems.errorInFile("The book has no name.", "Add a line \"book:\" with its name.");
 		}
-		return new BookDetails(name, words(keys, DESCRIPTION, problems), problems.all());
+		Floors floors = keys.value(AT_LEAST).map(node -> FloorsReader.read(node, problems)).orElse(Floors.NONE);
+		return new BookDetails(name, words(keys, DESCRIPTION, problems), floors, problems.all());
 	}
 
 	private static String words(Keys keys, String key, ProblemList problems) {

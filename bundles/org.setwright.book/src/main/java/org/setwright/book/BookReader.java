@@ -58,7 +58,7 @@ public final class BookReader {
 		}
 		problems.sort(Comparator.comparing(Problem::at));
 		String name = details.name().isBlank() ? name(given) : details.name();
-		return new Book(given, name, details.description(), rules, tables, jobs, problems);
+		return new Book(given, name, details.description(), details.floors(), rules, tables, jobs, problems);
 	}
 
 	private BookDetails details() {
@@ -69,7 +69,7 @@ public final class BookReader {
 					? Problem.error(why.at(), "The folder holds no " + BookDetails.FILE + ", so it is no rule book yet.",
 							"Make the file with the lines \"book: <name of the book>\" and \"format: 1\", or open another folder.")
 					: why);
-			return new BookDetails("", "", List.of());
+			return new BookDetails("", "", Floors.NONE, List.of());
 		}
 		BookDetails details = BookDetails.read(contents.text().get());
 		problems.addAll(details.problems());

@@ -6,6 +6,8 @@ import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.NearestWay;
+import org.setwright.engine.logic.Obstacle;
 import org.setwright.engine.logic.Trial;
 import org.setwright.engine.logic.Truth;
 import org.setwright.engine.logic.Verdict;
@@ -57,8 +59,13 @@ public final class Rehearsal {
 	}
 
 	/** @return how trying {@code rule}, a rule of this book, came out */
-	public Truth truth(Rule rule) {
-		return verdicts.of(rule).truth();
+	public Verdict verdict(Rule rule) {
+		return verdicts.of(rule);
+	}
+
+	/** @return what stands between {@code rule}, a rule of this book, and speaking; empty when it speaks */
+	public List<Obstacle> obstacles(Rule rule) {
+		return NearestWay.obstacles(rule, job, verdicts::finding);
 	}
 
 	/** A quick look that settles most cases: nothing that goes spoke here, and nothing that comes does. */

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BiPredicate;
 import org.setwright.book.JobCase;
 import org.setwright.check.Progress;
+import org.setwright.check.cases.CheckedJob;
 import org.setwright.engine.Amendment;
 import org.setwright.engine.Edition;
 import org.setwright.engine.Rehearsal;
@@ -38,15 +38,14 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 	/**
 	 * Makes every mistake in turn, on all cores.
 	 *
-	 * @param met whether a job comes to what its file expects
 	 * @return what came of it; of the mistakes that were tried, when it was cancelled
 	 */
-	public static Strength of(Edition edition, List<JobCase> jobs, BiPredicate<JobCase, Outcome> met, Progress progress) {
+	public static Strength of(Edition edition, List<JobCase> jobs, Progress progress) {
 		List<Watch> watches = new ArrayList<>();
 		List<JobCase> left = new ArrayList<>();
 		for (JobCase job : jobs) {
 			Rehearsal rehearsal = edition.rehearse(job.job());
-			if (!job.expected().isEmpty() && met.test(job, rehearsal.outcome())) {
+			if (job.expectations() > 0 && met(job, rehearsal.outcome())) {
 				watches.add(new Watch(job, rehearsal));
 			} else {
 				left.add(job);
@@ -55,7 +54,7 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 		List<Mistake> mistakes = Mistakes.in(edition.rules());
 		AtomicInteger done = new AtomicInteger();
 		List<Tried> tried = mistakes.parallelStream().filter(m -> !progress.cancelled()).map(mistake -> {
-			Optional<JobCase> noticedBy = noticed(mistake, amendment(edition, mistake), watches, met);
+			Optional<JobCase> noticedBy = noticed(mistake, amendment(edition, mistake), watches);
 			progress.done(done.incrementAndGet(), mistakes.size());
 			return new Tried(mistake, noticedBy, Optional.empty());
 		}).toList();
@@ -93,14 +92,18 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 	}
 
 	private record Watch(JobCase job, Rehearsal rehearsal) {
-		boolean notices(Amendment amendment, BiPredicate<JobCase, Outcome> met) {
+		boolean notices(Amendment amendment) {
 			Rehearsal after = rehearsal.under(amendment);
-			return after != rehearsal && !met.test(job, after.outcome());
+			return after != rehearsal && !met(job, after.outcome());
 		}
 	}
 
-	private static Optional<JobCase> noticed(Mistake mistake, Amendment amendment, List<Watch> watches, BiPredicate<JobCase, Outcome> met) {
-		return watches.stream().filter(w -> w.notices(amendment, met)).findFirst().map(Watch::job);
+	private static boolean met(JobCase job, Outcome outcome) {
+		return CheckedJob.of(job, outcome).allMet();
+	}
+
+	private static Optional<JobCase> noticed(Mistake mistake, Amendment amendment, List<Watch> watches) {
+		return watches.stream().filter(w -> w.notices(amendment)).findFirst().map(Watch::job);
 	}
 
 	/** @return {@code edition} with the mistake in it */
