@@ -12,6 +12,8 @@ import org.setwright.command.asking.MattersCommand;
 import org.setwright.command.asking.SilentCommand;
 import org.setwright.command.check.AcceptCommand;
 import org.setwright.command.check.CheckCommand;
+import org.setwright.command.fitness.CoverageCommand;
+import org.setwright.command.fitness.StrengthCommand;
 import org.setwright.command.history.ExportCommand;
 import org.setwright.command.history.ImportCommand;
 import org.setwright.command.jobs.JobsCommand;
@@ -51,7 +53,8 @@ public final class Main {
 	private static CommandLine commandLine(Words top, Surroundings at) {
 		CommandLine commandLine = new CommandLine(top);
 		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new WhyCommand(at), new SilentCommand(at),
-				new InsteadCommand(at), new MattersCommand(at), new ApartCommand(at), new CheckCommand(at), new AcceptCommand(at), new ImportCommand(at), new ExportCommand(at), new WordsCommand(at));
+				new InsteadCommand(at), new MattersCommand(at), new ApartCommand(at), new CheckCommand(at), new AcceptCommand(at),
+				new CoverageCommand(at), new StrengthCommand(at), new ImportCommand(at), new ExportCommand(at), new WordsCommand(at));
 		all.forEach(commandLine::addSubcommand);
 		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
 		return commandLine.setCommandName(at.name()).setOut(new PrintWriter(at.out(), true, StandardCharsets.UTF_8))

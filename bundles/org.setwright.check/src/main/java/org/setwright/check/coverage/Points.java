@@ -77,9 +77,10 @@ final class Points {
 		Set<Object> failed = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
 		for (Obstacle obstacle : obstacles) {
 			List<Object> parts = parts(obstacle.condition());
-			if (obstacle instanceof Obstacle.Unfit unfit) {
+			boolean whole = parts.get(0) == obstacle.condition();
+			if (obstacle instanceof Obstacle.Unfit unfit && !whole) {
 				parts.stream().filter(p -> contains((Test) p, unfit.failing())).forEach(failed::add);
-			} else if (!(obstacle instanceof Obstacle.NoFact) || parts.get(0) == obstacle.condition()) {
+			} else if (whole || !(obstacle instanceof Obstacle.NoFact)) {
 				failed.addAll(parts);
 			}
 		}

@@ -1,6 +1,7 @@
 package org.setwright.check.strength;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,22 +16,23 @@ import org.setwright.trade.catalogue.Authority;
 /** Thinks up the mistakes somebody could make in a rule. The same rule gives the same mistakes in the same order. */
 public final class Mistakes {
 	private final Rule rule;
+	private final Collection<Rule> rules;
 	private final List<Mistake> mistakes = new ArrayList<>();
 	private final Set<Rule> seen = new HashSet<>();
 
-	private Mistakes(Rule rule) {
+	private Mistakes(Rule rule, Collection<Rule> rules) {
 		this.rule = rule;
+		this.rules = rules;
 		seen.add(rule);
 	}
 
-	/** @return every mistake of every rule, by position */
+	/** @return every mistake of every rule that leaves a rule which can be read, by position; {@code rules} are the whole book */
 	public static List<Mistake> in(List<Rule> rules) {
-		return rules.stream().flatMap(r -> in(r).stream()).toList();
+		return rules.stream().flatMap(r -> in(r, rules).stream()).toList();
 	}
 
-	/** @return every mistake of {@code rule} that leaves a rule which can be read */
-	public static List<Mistake> in(Rule rule) {
-		Mistakes mistakes = new Mistakes(rule);
+	private static List<Mistake> in(Rule rule, Collection<Rule> rules) {
+		Mistakes mistakes = new Mistakes(rule, rules);
 		mistakes.mistakes.add(new Mistake(rule, Kind.RULE_LEFT_OUT, "the whole rule left out", rule.at(), Optional.empty()));
 		Slip.inAll(rule.when(), Slip::inCondition, Condition::at).forEach(s -> mistakes.add(s, s.instead().orElse(List.of()), rule.then()));
 		mistakes.outcomes();
@@ -64,11 +66,24 @@ public final class Mistakes {
 		return action instanceof Action.Find find ? "the finding " + find.finding() : "what it says besides";
 	}
 
+	/** Only where another rule stands close enough for the change to matter. */
 	private void authority() {
 		int now = rule.authority().ordinal();
 		Authority other = Authority.values()[now + 1 < Authority.values().length ? now + 1 : now - 1];
-		put(new Slip<>(Kind.AUTHORITY_CHANGED, other.label() + " instead of " + rule.authority().label(), rule.at(), Optional.empty()),
-				new Rule(rule.name(), other, rule.because(), rule.source(), rule.when(), rule.then(), rule.at(), rule.text()));
+		if (rules.stream().anyMatch(r -> r != rule && (r.authority() == other || r.authority() == rule.authority()) && rivals(r))) {
+			put(new Slip<>(Kind.AUTHORITY_CHANGED, other.label() + " instead of " + rule.authority().label(), rule.at(), Optional.empty()),
+					new Rule(rule.name(), other, rule.because(), rule.source(), rule.when(), rule.then(), rule.at(), rule.text()));
+		}
+	}
+
+	/** Whether it proposes another value for a setting that this rule proposes. */
+	private boolean rivals(Rule other) {
+		return proposals(rule).stream().anyMatch(mine -> proposals(other).stream()
+				.anyMatch(p -> p.setting().equals(mine.setting()) && !p.value().equals(mine.value())));
+	}
+
+	private static List<Action.Propose> proposals(Rule rule) {
+		return rule.then().stream().filter(Action.Propose.class::isInstance).map(Action.Propose.class::cast).toList();
 	}
 
 	private void add(Slip<?> slip, List<Condition> when, List<Action> then) {

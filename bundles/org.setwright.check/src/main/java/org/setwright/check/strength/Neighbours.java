@@ -8,8 +8,8 @@ import org.setwright.trade.catalogue.Value;
 
 /** The values somebody could write by mistake. */
 final class Neighbours {
-	/** A quantity is missed by this share of what is allowed: 2 F° of 100 F°. */
-	private static final double STEP = 0.02;
+	/** A quantity is missed by this share of itself; zero by a hundredth of what is allowed. */
+	private static final double STEP = 0.1;
 
 	private Neighbours() {
 	}
@@ -23,8 +23,9 @@ final class Neighbours {
 			whole(number - 1, whole, others);
 		} else if (domain instanceof Domain.Measure measure) {
 			double number = ((Value.Amount) value).quantity().in(measure.unit());
-			amount(number + STEP * (measure.most() - measure.least()), measure, others);
-			amount(number - STEP * (measure.most() - measure.least()), measure, others);
+			double step = number == 0 ? (measure.most() - measure.least()) / 100 : STEP * Math.abs(number);
+			amount(number + step, measure, others);
+			amount(number - step, measure, others);
 		} else if (domain instanceof Domain.Choices choices) {
 			List<Value> all = choices.listed();
 			int at = all.stream().map(Value::plain).toList().indexOf(value.plain());

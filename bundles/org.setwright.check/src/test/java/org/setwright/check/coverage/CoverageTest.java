@@ -93,7 +93,7 @@ class CoverageTest {
 		List<ConditionCoverage> conditions = rule("Two stage furnace").conditions();
 		assertEquals(List.of("1/0", "1/1", "1/1"), conditions.stream().map(c -> c.held() + "/" + c.failed()).toList());
 		assertEquals(List.of(false, true, true), conditions.stream().map(ConditionCoverage::bothWays).toList());
-		assertEquals(18, conditions.get(0).at().line());
+		assertEquals(16, conditions.get(0).at().line());
 		assertEquals(2, rule("Never").conditions().size());
 		assertTrue(rule("Never").conditions().stream().allMatch(c -> c.held() == 0));
 	}

@@ -55,7 +55,10 @@ public final class TellingApart {
 		List<Job> nearest = nearest(starts);
 		Slice own = new Slice(both(), order, catalogue);
 		Slice wide = new Slice(rivals(), order, catalogue);
-		Optional<Telltale> found = search(nearest, own, 1, cancelled);
+		Optional<Telltale> found = nearest.stream().map(this::tells).flatMap(Optional::stream).findFirst();
+		if (found.isEmpty()) {
+			found = search(nearest, own, 1, cancelled);
+		}
 		if (found.isEmpty()) {
 			found = search(nearest, wide, 1, cancelled);
 		}
@@ -63,23 +66,22 @@ public final class TellingApart {
 	}
 
 	private Optional<Telltale> search(List<Job> starts, Slice slice, int largest, BooleanSupplier cancelled) {
-		List<Optional<Telltale>> found = new ArrayList<>();
 		for (Job start : starts) {
-			new Search(Candidates.of(slice, start), start, job -> tells(job, found), 1, cancelled).upTo(largest);
+			List<List<Change>> found = new Search(Candidates.of(slice, start), start, job -> tells(job).isPresent(), 1, cancelled).upTo(largest);
 			if (!found.isEmpty()) {
-				return found.get(0);
+				List<Change> changes = found.get(0);
+				Job changed = start;
+				for (Change change : changes) {
+					changed = change.apply(changed);
+				}
+				return tells(changed).map(t -> t.madeFrom(start, changes));
 			}
 		}
 		return Optional.empty();
 	}
 
-	private boolean tells(Job job, List<Optional<Telltale>> found) {
-		if (mayTell(job)) {
-			Optional<Telltale> telltale = differs.apply(job);
-			telltale.ifPresent(t -> found.add(telltale));
-			return telltale.isPresent();
-		}
-		return false;
+	private Optional<Telltale> tells(Job job) {
+		return mayTell(job) ? differs.apply(job) : Optional.empty();
 	}
 
 	/** A quick look at the changed rules alone. */
