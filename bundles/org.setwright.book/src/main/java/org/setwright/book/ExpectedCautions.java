@@ -48,13 +48,20 @@ final class ExpectedCautions {
 
 	private void add(Scalar kind, String words, boolean appears) {
 		String name = Keys.normal(kind.text());
+		if (name.equals(ExpectedCaution.ANY_OTHER) && !appears && words.isEmpty()) {
+			add(kind, ExpectedCaution.noOther(problems.at(kind.start())));
+			return;
+		}
 		if (!KINDS.contains(name)) {
 			problems.error(kind.start(), "There is no kind of caution " + Misfit.quoted(kind.text()) + ".",
 					Nearest.to(name, KINDS).map(n -> "Write \"" + n + "\".").orElse("Write one of: " + String.join(", ", KINDS) + "."));
 			return;
 		}
 		Optional<CautionKind> known = Arrays.stream(CautionKind.values()).filter(k -> k.label().equals(name)).findFirst();
-		ExpectedCaution caution = new ExpectedCaution(appears, known, words, problems.at(kind.start()));
+		add(kind, new ExpectedCaution(appears, known, words, problems.at(kind.start())));
+	}
+
+	private void add(Scalar kind, ExpectedCaution caution) {
 		if (read.stream().anyMatch(caution::same)) {
 			problems.error(kind.start(), "This caution is written twice.", "Remove one of the two.");
 		} else {

@@ -102,7 +102,7 @@ public final class JobSchema {
 			settings.put(setting.label(), described(setting.meaning(), expectation(setting.domain())));
 		}
 		settings.put(JobKeys.CAUTIONS, described("Cautions that must be raised.", cautions()));
-		settings.put(JobKeys.NO_CAUTIONS, described("Cautions that must not be raised.", cautions()));
+		settings.put(JobKeys.NO_CAUTIONS, described("Cautions that must not be raised.", noCautions()));
 		return object(settings);
 	}
 
@@ -119,14 +119,23 @@ public final class JobSchema {
 				"description", "a value, \"within\", and how far it may be off"));
 	}
 
+	private static Map<String, Object> noCautions() {
+		Map<String, Object> one = anyOf(ordered("const", ExpectedCaution.ANY_OTHER), caution());
+		return anyOf(one, ordered("type", "array", "items", one));
+	}
+
 	private static Map<String, Object> cautions() {
+		Map<String, Object> one = caution();
+		return anyOf(one, ordered("type", "array", "items", one));
+	}
+
+	private static Map<String, Object> caution() {
 		Map<String, Object> kinds = new LinkedHashMap<>();
 		ExpectedCautions.kinds().forEach(k -> kinds.put(k, words()));
 		Map<String, Object> withWords = object(kinds);
 		withWords.put("minProperties", 1);
 		withWords.put("maxProperties", 1);
-		Map<String, Object> one = anyOf(ordered("enum", ExpectedCautions.kinds()), withWords);
-		return anyOf(one, ordered("type", "array", "items", one));
+		return anyOf(ordered("enum", ExpectedCautions.kinds()), withWords);
 	}
 
 	private static Map<String, Object> accepted() {

@@ -49,6 +49,15 @@ class ExpectingMoreTest {
 		assertEquals(6, read.job().expectations());
 	}
 
+	@Test
+	void everyOtherCautionMayBeRuledOutButNotDemanded() throws JobNotWritten {
+		JobText read = read("job: A\nexpect:\n  cautions: note\n  no cautions: any other\n");
+		assertEquals(List.of(), read.problems());
+		assertEquals(List.of(false, true), read.job().cautions().stream().map(ExpectedCaution::other).toList());
+		assertEquals(read.job().cautions().get(1).text(), read(new JobWriter(Sample.CATALOGUE).write(read.job())).job().cautions().get(1).text());
+		assertEquals(1, read("job: A\nexpect:\n  cautions: any other\n").problems().size());
+	}
+
 	@ParameterizedTest
 	@CsvSource({ "62 °F ± 2 F°", "62 °F +/- 2 F", "62 F Within 2 F°", "62°F±2°F", "62 °F +- 2 F°" })
 	void howFarOffMayBeWrittenInSeveralWays(String written) {

@@ -1,6 +1,7 @@
 package org.setwright.check.cases;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Acceptance;
@@ -32,6 +33,11 @@ public record Accepting(LocalDate on, String by, String because) {
 	public List<JobEdit> edits(Point point) {
 		if (point.met()) {
 			return List.of();
+		} else if (point instanceof CautionPoint caution && caution.wanted().other()) {
+			List<JobEdit> edits = new ArrayList<>();
+			caution.raised().forEach(c -> edits.add(new JobEdit.CautionExpected(new ExpectedCaution(true, Optional.of(c.kind()), c.sentence(), point.at()))));
+			edits.add(noted("other cautions", caution.expected(), caution.came()));
+			return edits;
 		} else if (point instanceof CautionPoint caution) {
 			ExpectedCaution now = caution.wanted().opposite();
 			return List.of(new JobEdit.CautionNotExpected(caution.wanted()), new JobEdit.CautionExpected(now),

@@ -1,6 +1,7 @@
 package org.setwright.check.cases;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.setwright.book.ExpectedCaution;
 import org.setwright.book.Position;
 import org.setwright.engine.outcome.Caution;
@@ -28,7 +29,8 @@ public record CautionPoint(ExpectedCaution wanted, List<Caution> raised) impleme
 
 	@Override
 	public String came() {
-		return raised.isEmpty() ? "not raised" : "raised";
+		return raised.isEmpty() ? "not raised"
+				: wanted.other() ? raised.stream().map(c -> c.kind().label() + ": " + c.sentence()).collect(Collectors.joining(" ")) : "raised";
 	}
 
 	@Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.setwright.book.ExpectedCaution;
 import org.setwright.book.JobCase;
+import org.setwright.engine.outcome.Caution;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.trade.catalogue.Setting;
@@ -24,7 +25,7 @@ public record CheckedJob(JobCase job, Optional<Outcome> outcome, String fault, L
 	/** @return {@code job} held against what it came to */
 	public static CheckedJob of(JobCase job, Outcome outcome) {
 		Stream<Point> asked = job.expected().keySet().stream().map(s -> of(job, s, outcome.setting(s)));
-		Stream<Point> cautions = job.cautions().stream().map(c -> caution(c, outcome));
+		Stream<Point> cautions = job.cautions().stream().map(c -> caution(job, c, outcome));
 		Stream<Point> notAsked = outcome.settings().stream().filter(s -> !job.expected().containsKey(s.setting()))
 				.map(s -> of(job, s.setting(), Optional.of(s)));
 		return new CheckedJob(job, Optional.of(outcome), "", Stream.of(asked, cautions, notAsked).flatMap(p -> p).toList());
@@ -40,8 +41,12 @@ public record CheckedJob(JobCase job, Optional<Outcome> outcome, String fault, L
 		return new CheckedJob(job, Optional.empty(), fault, List.of());
 	}
 
-	private static CautionPoint caution(ExpectedCaution wanted, Outcome outcome) {
-		return new CautionPoint(wanted, outcome.cautions().stream().filter(c -> wanted.means(c.kind(), c.sentence())).toList());
+	private static CautionPoint caution(JobCase job, ExpectedCaution wanted, Outcome outcome) {
+		return new CautionPoint(wanted, outcome.cautions().stream().filter(c -> wanted.other() ? !expected(job, c) : wanted.means(c.kind(), c.sentence())).toList());
+	}
+
+	private static boolean expected(JobCase job, Caution caution) {
+		return job.cautions().stream().anyMatch(e -> e.appears() && e.means(caution.kind(), caution.sentence()));
 	}
 
 	/** @return the points something is expected of, settings first */

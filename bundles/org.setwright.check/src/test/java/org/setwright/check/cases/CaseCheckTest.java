@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setwright.book.JobCase;
+import org.setwright.book.JobEdit;
 import org.setwright.check.Progress;
 import org.setwright.check.Sample;
 import org.setwright.engine.Edition;
@@ -63,6 +65,7 @@ class CaseCheckTest {
 			no cautions: stop                       | not met
 			no cautions: { stop: it freezes }       | met
 			no cautions: any                        | not met
+			no cautions: any other                  | not met
 			""")
 	void eachKindOfExpectation(String expectation, String standing) {
 		CheckedJob job = check(JOB + "expect:\n  " + expectation + "\n").jobs().get(0);
@@ -96,6 +99,15 @@ class CaseCheckTest {
 				job.points().stream().map(p -> p.what() + ": " + p.sentence()).collect(Collectors.joining("\n")));
 		assertEquals(List.of(3L, 0L, 2L), List.of(job.count(Standing.NOT_MET), job.count(Standing.MET), job.count(Standing.NOT_ASKED)));
 		assertEquals("jobs/0.yaml:5:10", job.points().get(0).at().toString());
+	}
+
+	@Test
+	void noOtherCautionMeansNoneButThoseExpected() {
+		String expect = JOB + "expect:\n  cautions: { stop: it burns }\n  no cautions: any other\n";
+		assertTrue(check(expect).jobs().get(0).allMet());
+		CheckedJob surprised = check(expect.replace("  cautions: { stop: it burns }\n", "")).jobs().get(0);
+		List<JobEdit> accepted = new Accepting(LocalDate.of(2026, 11, 25), "Dana", "It does burn.").edits(surprised.notMet().get(0));
+		assertTrue(accepted.get(0) instanceof JobEdit.CautionExpected now && now.caution().appears() && now.caution().text().contains("it burns"));
 	}
 
 	@Test
