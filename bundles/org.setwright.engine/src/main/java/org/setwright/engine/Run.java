@@ -28,7 +28,9 @@ import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.Proposal;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.SettingOutcome.Need;
+import org.setwright.engine.outcome.StartUpCheck;
 import org.setwright.engine.settling.Settlement;
+import org.setwright.engine.startup.CheckList;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.Value;
@@ -78,7 +80,19 @@ final class Run {
 		List<Finding> findings = makers.entrySet().stream().map(e -> new Finding(e.getKey(), e.getValue()))
 				.sorted(Comparator.comparing(Finding::name)).toList();
 		return new Outcome(job.job(), settings, firings, heldOpen, findings, Settlement.cautions(firings),
-				Settlement.toFindOut(settings, perhaps, heldOpen));
+				startUp(firings, heldOpen, settings), Settlement.toFindOut(settings, perhaps, heldOpen));
+	}
+
+	private List<StartUpCheck> startUp(List<Firing> firings, List<HeldOpen> heldOpen, List<SettingOutcome> settings) {
+		CheckList checks = new CheckList(job, settings);
+		int at = 0;
+		for (Rule rule : rules) {
+			for (Verdict.Way way : verdicts.of(rule).ways()) {
+				checks.certain(firings.get(at++), way);
+			}
+		}
+		heldOpen.forEach(checks::perhaps);
+		return checks.inOrder();
 	}
 
 	private static Map<Setting, List<HeldOpen>> bySetting(List<HeldOpen> heldOpen) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.setwright.trade.Trade;
 import org.setwright.trade.accessories.Humidifier;
 import org.setwright.trade.catalogue.Domain;
@@ -47,10 +48,17 @@ final class RandomBooks {
 			}
 			String then = i % 3 == 0 ? "find( F" + i + " );" : random.nextBoolean() ? "propose( COOL_STAGES, " + random.nextInt(3) + " );"
 					: "propose( DAYLIGHT_SAVING, YES ); caution( NOTE, \"x\" );";
+			then += random.nextBoolean() ? " " + check() : "";
 			String authority = random.nextBoolean() ? "shop practice" : "code or safety";
 			rules.append(Books.rule("r" + i, authority, when.toString(), then));
 		}
 		return rules.toString();
+	}
+
+	/** A start-up check that shows whatever the conditions have bound, known or not. */
+	private String check() {
+		String shown = bound.stream().map(b -> "{" + b.split("\\|")[0] + "}").collect(Collectors.joining(" and "));
+		return "startUp( FAN, \"" + (random.nextBoolean() ? "call" : "{setting COOL_STAGES}") + "\", \"see " + shown + "\", \"stop\" );";
 	}
 
 	private String condition(int rule, int depth) {

@@ -139,4 +139,24 @@ class RefusalTest {
 		Problem problem = only(rule("wide", "shop practice", "Wire( ) Wire( ) Wire( ) Wire( )", SAYS));
 		assertTrue(problem.what().contains("lists"), problem.toString());
 	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', quoteCharacter = '~', value = {
+			"startUp( COOLNG, \"a\", \"b\", \"c\" ); | There is no part of the start-up \"COOLNG\". Did you mean COOLING? | 11",
+			"startUp( FAN, \"a\", \"b {$u.stagez}\", \"c\" ); | The outdoor unit has no field \"stagez\". Did you mean stages? | 28",
+			"startUp( FAN, \"a\", \"b {$x}\", \"c\" ); | $x has not been given a meaning. Bind it in a pattern before: OutdoorUnit( $x : stages ). | 25",
+			"startUp( FAN, \"a\", \"b {$u}\", \"c\" ); | $u is a whole fact, and a single answer is needed here. Add the field: $u.field. | 25",
+			"startUp( FAN, \"a\", \"b\", \"c {setting CHANGEOVER}\" ); | There is no setting \"CHANGEOVER\". Look the word up in the catalogue. | 38",
+			"startUp( FAN, \"a\", \"q\\\"q {20 parsecs}\", \"c\" ); | \"20 parsecs\" is nothing that can be read here. Between braces stands an answer {$name} or {$fact.field}, a quantity {20 F°} or {15..20 F°}, or {setting WORD}. | 28",
+			"startUp( FAN, \"a\", \"b {20 F}\", \"c\" ); | \"20 F\" is nothing that can be read here. Between braces stands an answer {$name} or {$fact.field}, a quantity {20 F°} or {15..20 F°}, or {setting WORD}. | 25",
+			"startUp( FAN, \"a\", \"b {20..15 F°}\", \"c\" ); | The range 20..15 F° does not go up. Write the smaller number first: {15..20 F°}. | 25",
+			"startUp( FAN, \"a {\", \"b\", \"c\" ); | This brace is never closed. Between braces stands an answer {$name} or {$fact.field}, a quantity {20 F°} or {15..20 F°}, or {setting WORD}. | 19",
+			"startUp( FAN, \"a\", \"}\", \"c\" ); | This brace was never opened. Between braces stands an answer {$name} or {$fact.field}, a quantity {20 F°} or {15..20 F°}, or {setting WORD}. | 22",
+			"startUp( FAN, \"a\", \" \", \"c\" ); | The text that should say what to see is empty. Say it in a sentence a technician can follow. | 21",
+			"startUp( FAN, \"a\", \"b\" ); | Here should be ,, not ). Write startUp( COOLING, \"what to call for\", \"what to see\", \"what it means if not\" );, with what to wait for as a fifth text. | 25" })
+	void slipsInAStartUpCheck(String says, String message, int column) {
+		Problem problem = only(rule("slip", "shop practice", "$u : OutdoorUnit( $s : stages )", says));
+		assertEquals(message, problem.what() + " " + problem.remedy());
+		assertEquals(Books.FILE + ":8:" + column, problem.at().toString());
+	}
 }

@@ -13,6 +13,7 @@ import org.setwright.trade.calculation.facts.ControlCircuit;
 import org.setwright.trade.calculation.facts.ControllerSupply;
 import org.setwright.trade.calculation.facts.CoolingAirflow;
 import org.setwright.trade.calculation.facts.DualFuelChangeover;
+import org.setwright.trade.calculation.facts.ElectricHeatCurrent;
 import org.setwright.trade.calculation.facts.ElectricHeatRise;
 import org.setwright.trade.calculation.facts.HeatPumpBalance;
 import org.setwright.trade.calculation.facts.HumidityLimit;
@@ -55,6 +56,7 @@ public final class Trade {
 			.calculated(HumidityLimit.class, HumidityLimit::of)
 			.calculatedIfAny(CoolingAirflow.class, CoolingAirflow::of)
 			.calculatedIfAny(ElectricHeatRise.class, ElectricHeatRise::of)
+			.calculatedIfAny(ElectricHeatCurrent.class, ElectricHeatCurrent::of)
 			.calculatedIfAny(LocalClock.class, LocalClock::of)
 			.settings(Settings.all())
 			.build();

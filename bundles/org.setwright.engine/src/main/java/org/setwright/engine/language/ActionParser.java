@@ -1,6 +1,7 @@
 package org.setwright.engine.language;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Position;
@@ -9,14 +10,17 @@ import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Choice;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.StartUpPhase;
 
-/** Reads what a rule says: propose, find and caution, and nothing else. */
+/** Reads what a rule says: propose, find, caution and startUp, and nothing else. */
 final class ActionParser {
-	private static final String HOW = "A rule only says propose( SETTING, value );, find( NAME ); or caution( KIND, \"sentence\" );.";
+	private static final String HOW = "A rule only says propose( SETTING, value );, find( NAME );, caution( KIND, \"sentence\" ); or startUp( PHASE, \"call for\", \"see\", \"if not\" );.";
+	private static final String CHECK = "Write startUp( COOLING, \"what to call for\", \"what to see\", \"what it means if not\" );, with what to wait for as a fifth text.";
 
 	private final TokenReader in;
 	private final Catalogue catalogue;
 	private final OperandParser operands;
+	private final SentenceParser sentences;
 	private final List<Condition> when;
 
 	/** @param when the rule's conditions */
@@ -25,6 +29,7 @@ final class ActionParser {
 		this.in = in;
 		this.catalogue = catalogue;
 		operands = new OperandParser(in);
+		sentences = new SentenceParser(in, catalogue, operands);
 	}
 
 	/** Reads actions until the word end, which is not taken. */
@@ -55,6 +60,9 @@ final class ActionParser {
 		} else if (opens && word.is("caution")) {
 			in.next();
 			return caution(at);
+		} else if (opens && word.is("startUp")) {
+			in.next();
+			return startUp(at, scope);
 		}
 		return in.lose(word, "\"" + word.text() + (in.sees(".") || opens ? in.peek().text() : "")
 				+ "\" is not something a rule can do, so nothing of it runs.",
@@ -88,7 +96,7 @@ final class ActionParser {
 		Optional<CautionKind> kind = Choice.named(CautionKind.class, word.text());
 		if (kind.isEmpty()) {
 			in.unknownWord(word, "There is no caution of the kind \"" + word.text() + "\".",
-					java.util.Arrays.stream(CautionKind.values()).map(CautionKind::name).toList());
+					Arrays.stream(CautionKind.values()).map(CautionKind::name).toList());
 		}
 		in.expect(",", how);
 		Token sentence = in.expect(Token.Kind.QUOTED, "the sentence in quotes", how);
@@ -97,5 +105,25 @@ final class ActionParser {
 		}
 		in.expect(")", how);
 		return kind.map(k -> new Action.Warn(k, sentence.text(), at));
+	}
+
+	private Optional<Action> startUp(Position at, Scope scope) throws Lost {
+		Token word = in.expect(Token.Kind.WORD, "the part of the start-up", CHECK);
+		Optional<StartUpPhase> phase = Choice.named(StartUpPhase.class, word.text());
+		if (phase.isEmpty()) {
+			in.unknownWord(word, "There is no part of the start-up \"" + word.text() + "\".",
+					Arrays.stream(StartUpPhase.values()).map(StartUpPhase::name).toList());
+		}
+		Sentence callFor = sentence("what to call for", scope);
+		Sentence see = sentence("what to see", scope);
+		Sentence ifNot = sentence("what it means if not", scope);
+		Optional<Sentence> wait = in.sees(",") ? Optional.of(sentence("what to wait for", scope)) : Optional.empty();
+		in.expect(")", CHECK);
+		return Optional.of(new Action.StartUp(phase.orElse(StartUpPhase.HAND_OVER), callFor, see, ifNot, wait, at));
+	}
+
+	private Sentence sentence(String purpose, Scope scope) throws Lost {
+		in.expect(",", CHECK);
+		return sentences.read(in.expect(Token.Kind.QUOTED, "in quotes " + purpose, CHECK), purpose, scope);
 	}
 }

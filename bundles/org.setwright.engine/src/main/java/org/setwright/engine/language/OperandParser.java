@@ -29,7 +29,7 @@ final class OperandParser {
 			return values.read(domain, of).map(Operand.Literal::new);
 		}
 		Token name = in.next();
-		Optional<Operand.Bound> bound = in.take(".") ? ofFact(name, scope) : ofAnswer(name, scope);
+		Optional<Operand.Bound> bound = bound(name, in.take(".") ? Optional.of(field(name)) : Optional.empty(), scope);
 		if (bound.isPresent() && !fits(bound.get().field().domain(), domain)) {
 			in.fault(name, bound.get().field().label() + " of the " + bound.get().kind().label() + " cannot be " + of + ".",
 					"Use an answer that is " + domain.allowed() + ".");
@@ -38,12 +38,21 @@ final class OperandParser {
 		return bound.map(b -> b);
 	}
 
-	private Optional<Operand.Bound> ofFact(Token name, Scope scope) throws Lost {
+	/** Looks up {@code $name} or {@code $name.field}. @return empty when it has no meaning; the problem is recorded */
+	Optional<Operand.Bound> bound(Token name, Optional<Token> field, Scope scope) {
+		return field.isPresent() ? ofFact(name, field.get(), scope) : ofAnswer(name, scope);
+	}
+
+	private Token field(Token name) throws Lost {
 		Token word = in.expect(Token.Kind.WORD, "a field", "Write $name.field, for example $unit.stages.");
 		if (in.sees("(")) {
 			return in.lose(word, "\"" + word.text() + "(\" is program code, and a rule cannot run any.",
 					"Write only the field: " + name.text() + "." + word.text() + ".");
 		}
+		return word;
+	}
+
+	private Optional<Operand.Bound> ofFact(Token name, Token word, Scope scope) {
 		Optional<FactKind> kind = scope.fact(name.text());
 		if (kind.isEmpty()) {
 			return unbound(name, scope);

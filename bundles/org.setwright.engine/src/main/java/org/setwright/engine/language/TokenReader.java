@@ -93,6 +93,19 @@ final class TokenReader {
 		return new Position(file, token.line(), token.column());
 	}
 
+	/** @return a part of the text in quotes of {@code quoted}, or of a part of it, as a token that knows its own place */
+	Token inside(Token quoted, int from, int to) {
+		int start = quoted.start() + (quoted.kind() == Token.Kind.QUOTED ? 1 : 0);
+		int end = start;
+		for (int i = 0; i < to; i++) {
+			start = i == from ? end : start;
+			end += text.charAt(end) == '\\' ? 2 : 1;
+		}
+		start = from == to ? end : start;
+		return new Token(Token.Kind.WORD, quoted.text().substring(from, to), start, end, quoted.line(),
+				quoted.column() + start - quoted.start());
+	}
+
 	/** @return the text from {@code first} up to the token before the next one */
 	String textSince(Token first) {
 		return text.substring(first.start(), tokens.get(Math.max(at - 1, 0)).end());

@@ -24,6 +24,9 @@ import org.setwright.trade.catalogue.JobField;
 public final class Trial {
 	private final JobFacts job;
 	private final Function<String, Verdict> findings;
+	/** The answers an action shows; they may be unknown. */
+	private final List<Operand.Bound> shown;
+	/** The answers an action proposes; while one is unknown the rule is held open. */
 	private final List<Operand.Bound> used;
 	private final Bindings bindings;
 	private final Deque<Verdict.Step> steps = new ArrayDeque<>();
@@ -31,7 +34,9 @@ public final class Trial {
 	private final Set<JobField> heldBy = new LinkedHashSet<>();
 	private Truth best = Truth.FALSE;
 
-	private Trial(JobFacts job, Function<String, Verdict> findings, List<Operand.Bound> used, Bindings bindings) {
+	private Trial(JobFacts job, Function<String, Verdict> findings, List<Operand.Bound> used,
+			List<Operand.Bound> shown, Bindings bindings) {
+		this.shown = shown;
 		this.bindings = bindings;
 		this.job = job;
 		this.findings = findings;
@@ -45,17 +50,20 @@ public final class Trial {
 	 */
 	public static Verdict of(Rule rule, JobFacts job, Function<String, Verdict> findings) {
 		List<Operand.Bound> used = new ArrayList<>();
+		List<Operand.Bound> shown = new ArrayList<>();
 		for (Action action : rule.then()) {
 			if (action instanceof Action.Propose propose && propose.value() instanceof Operand.Bound bound) {
 				used.add(bound);
+			} else if (action instanceof Action.StartUp check) {
+				shown.addAll(check.readings());
 			}
 		}
-		return new Trial(job, findings, used, new Bindings()).verdict(rule.when());
+		return new Trial(job, findings, used, shown, new Bindings()).verdict(rule.when());
 	}
 
 	/** Tries conditions that ask for no finding. */
 	public static Verdict of(List<Condition> conditions, JobFacts job) {
-		return new Trial(job, name -> Verdict.FALSE, List.of(), new Bindings()).verdict(conditions);
+		return new Trial(job, name -> Verdict.FALSE, List.of(), List.of(), new Bindings()).verdict(conditions);
 	}
 
 	/**
@@ -65,7 +73,7 @@ public final class Trial {
 	 */
 	static Truth apart(List<Condition> conditions, JobFacts job, Function<String, Verdict> findings, Bindings bindings,
 			Consumer<JobFacts.Item> standing) {
-		Trial trial = new Trial(job, findings, List.of(), bindings);
+		Trial trial = new Trial(job, findings, List.of(), List.of(), bindings);
 		trial.walk(conditions, 0, Truth.TRUE, List.of(), (truth, unknowns) -> {
 			trial.best = trial.best.or(truth);
 			trial.steps.forEach(step -> step.item().ifPresent(standing));
@@ -86,6 +94,7 @@ public final class Trial {
 	private void reached(Truth truth, List<Set<JobField>> unknowns) {
 		Map<Operand.Bound, JobField> values = new HashMap<>();
 		Set<JobField> missing = new LinkedHashSet<>();
+		shown.forEach(bound -> values.put(bound, bindings.place(bound)));
 		for (Operand.Bound bound : used) {
 			values.put(bound, bindings.place(bound));
 			if (bindings.plain(bound) == null) {

@@ -15,16 +15,18 @@ import org.setwright.trade.catalogue.Setting;
  * @param heldOpen every rule that neither spoke nor can be ruled out, with the unknowns that hold it open
  * @param findings in the order of their names
  * @param cautions most serious first
+ * @param startUp what to prove at start-up, in the order of a start-up; held-open checks after the certain ones of a phase
  * @param toFindOut the unknowns worth looking up, the one that holds most settings open first
  */
 public record Outcome(Job job, List<SettingOutcome> settings, List<Firing> firings, List<HeldOpen> heldOpen,
-		List<Finding> findings, List<Caution> cautions, List<ToFindOut> toFindOut) {
+		List<Finding> findings, List<Caution> cautions, List<StartUpCheck> startUp, List<ToFindOut> toFindOut) {
 	public Outcome {
 		settings = List.copyOf(settings);
 		firings = List.copyOf(firings);
 		heldOpen = List.copyOf(heldOpen);
 		findings = List.copyOf(findings);
 		cautions = List.copyOf(cautions);
+		startUp = List.copyOf(startUp);
 		toFindOut = List.copyOf(toFindOut);
 	}
 

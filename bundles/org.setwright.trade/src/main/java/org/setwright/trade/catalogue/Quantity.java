@@ -2,6 +2,7 @@ package org.setwright.trade.catalogue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -60,6 +61,12 @@ public record Quantity(double number, Unit unit) {
 		}
 		double number = Double.parseDouble(m.group(1).replace(",", ""));
 		return Double.isFinite(number) ? Unit.written(m.group(2), dimension).map(u -> new Quantity(number, u)) : Optional.empty();
+	}
+
+	/** @return the quantity {@code text} states in any unit by its usual sign, "20 F°" and not "20 F"; else empty */
+	public static Optional<Quantity> parse(String text) {
+		return Arrays.stream(Dimension.values()).flatMap(d -> parse(text, d).stream())
+				.filter(q -> !q.unit().symbol().isEmpty() && text.endsWith(q.unit().symbol())).findFirst();
 	}
 
 	/** @return for example "48 kBtu/h"; at most four decimals */

@@ -35,7 +35,11 @@ public record IndoorUnit(
 		@Asked(label = "own fan delay", meaning = "Whether its own board keeps the fan running for a while after a call ends.")
 		Answer<Boolean> ownFanDelay,
 		@Asked(label = "airflow", meaning = "Air moved on a cooling call, measured or from the fan table.", unit = Unit.CUBIC_FOOT_PER_MINUTE, least = 100, most = 5000)
-		Answer<Quantity> airflow)
+		Answer<Quantity> airflow,
+		@Asked(label = "least temperature rise", meaning = "The lower end of the temperature rise its nameplate allows in heating.", unit = Unit.FAHRENHEIT_DEGREES, least = 5, most = 150)
+		Answer<Quantity> leastTemperatureRise,
+		@Asked(label = "most temperature rise", meaning = "The upper end of the temperature rise its nameplate allows in heating.", unit = Unit.FAHRENHEIT_DEGREES, least = 5, most = 150)
+		Answer<Quantity> mostTemperatureRise)
 		implements Fact {
 
 	/** What the machine is. */

@@ -32,9 +32,19 @@ public record ElectricHeatRise(
 	/** @return the rise of {@code job}; none without electric elements in an air stream */
 	public static Job.Entry of(Job job) {
 		Stated stated = new Stated(job);
+		return Stated.entry(applies(stated), () -> computed(stated));
+	}
+
+	static Answer<Boolean> applies(Stated stated) {
 		Answer<Boolean> electric = Stated.or(List.of(auxiliaryElements(stated),
 				stated.any(IndoorUnit.class, IndoorUnit::fuel, fuel -> fuel == IndoorUnit.Fuel.ELECTRIC)));
-		return Stated.entry(Stated.and(CoolingAirflow.movesAir(stated), electric), () -> computed(stated));
+		return Stated.and(CoolingAirflow.movesAir(stated), electric);
+	}
+
+	static Answer<Double> kilowatts(Stated stated) {
+		return Stated.choose(auxiliaryElements(stated),
+				() -> stated.number(AuxiliaryHeat.class, AuxiliaryHeat::heatOutput, KILOWATT),
+				() -> stated.number(IndoorUnit.class, IndoorUnit::heatOutput, KILOWATT));
 	}
 
 	private static Answer<Boolean> auxiliaryElements(Stated stated) {
@@ -42,12 +52,9 @@ public record ElectricHeatRise(
 	}
 
 	private static ElectricHeatRise computed(Stated stated) {
-		Answer<Double> kilowatts = Stated.choose(auxiliaryElements(stated),
-				() -> stated.number(AuxiliaryHeat.class, AuxiliaryHeat::heatOutput, KILOWATT),
-				() -> stated.number(IndoorUnit.class, IndoorUnit::heatOutput, KILOWATT));
 		Answer<Double> airflow = stated.number(IndoorUnit.class, IndoorUnit::airflow, CUBIC_FOOT_PER_MINUTE);
 		Answer<Double> elevation = stated.number(Climate.class, Climate::elevation, FOOT);
-		return new ElectricHeatRise(Stated.quantity(kilowatts.then(kw -> Answer.both(airflow, elevation,
+		return new ElectricHeatRise(Stated.quantity(kilowatts(stated).then(kw -> Answer.both(airflow, elevation,
 				(cfm, feet) -> ElectricHeat.riseFahrenheit(kw, cfm, feet))), FAHRENHEIT_DEGREES));
 	}
 }
