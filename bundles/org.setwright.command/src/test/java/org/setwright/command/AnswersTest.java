@@ -30,6 +30,11 @@ class AnswersTest {
 			elm    | setup-all.txt        | 1 | setup --all
 			elm    | setup-all.json       | 1 | setup --all --as json
 			elm    | setup-all.csv        | 1 | setup --all --as csv
+			elm    | startup-larch.txt    | 0 | startup larch --reasons
+			elm    | startup-mill.txt     | 0 | startup mill --units si
+			elm    | startup-new.txt      | 0 | startup new --units ip
+			elm    | startup-larch.json   | 0 | startup larch --as json
+			elm    | startup-new.csv      | 0 | startup new --as csv
 			elm    | why-valve.txt        | 0 | why larch VALVE
 			elm    | why-mill.txt         | 0 | why mill
 			elm    | why-new.txt          | 0 | why new

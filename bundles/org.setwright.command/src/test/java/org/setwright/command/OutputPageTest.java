@@ -36,6 +36,7 @@ class OutputPageTest {
 			jobs  | elm jobs, broken jobs
 			check | elm check, elm check mill, broken check, broken setup bad, broken why bad
 			setup | elm setup --all
+			startup | elm startup larch, elm startup mill, elm startup new
 			why   | elm why larch, elm why mill, elm why new, elm why mill heater
 			silent | elm silent mill
 			instead | elm instead mill spare 1
@@ -53,7 +54,7 @@ class OutputPageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "jobs", "check", "setup --all", "why larch", "silent mill", "instead mill spare 1", "matters larch", "apart larch mill", "words" })
+	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "matters larch", "apart larch mill", "words" })
 	void columnsAreAsDescribed(String words) throws IOException {
 		String header = Typed.inSampleBook("elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
 		assertTrue(page().contains("| `" + words.split(" ")[0] + "` | `" + header + "` |"), header);

@@ -66,7 +66,7 @@ class StartUpTest {
 	void readingsAreShownWithTheirUnits() {
 		assertEquals("rest 6 min", see("rest {$rest}", "OutdoorUnit( $rest : minimumOffTime )", HEAT_PUMP));
 		assertEquals("1 step of air-source heat pump", see("{$u.stages} step of {$u.kind}", "$u : OutdoorUnit( )", HEAT_PUMP));
-		assertEquals("15 to 20 F° (8.33 to 11.1 C°) colder, 55 °F (12.8 °C) out", see("{15..20 F°} colder, { 55 °F } out", ANY, HEAT_PUMP));
+		assertEquals("15 to 20 F° (8.3 to 11.1 C°) colder, 55 °F (12.8 °C) out", see("{15..20 F°} colder, { 55 °F } out", ANY, HEAT_PUMP));
 	}
 
 	@Test
@@ -111,11 +111,11 @@ class StartUpTest {
 	@Test
 	void aNamedSettingNobodyDecidedSaysNotToStart() {
 		String check = check("a", ANY, "COOLING", "valve: {setting CHANGEOVER_VALVE}");
-		assertEquals("valve: A GAP, no rule gives it: do not start before a person has decided", only(check, HEAT_PUMP).see().text(UnitSystem.IP));
+		assertEquals("valve: A GAP (no rule gives it), so do not start this", only(check, HEAT_PUMP).see().text(UnitSystem.IP));
 		String dispute = rule("h", "shop practice", ANY, "propose( CHANGEOVER_VALVE, ENERGISED_IN_HEATING );")
 				+ rule("c", "shop practice", ANY, "propose( CHANGEOVER_VALVE, ENERGISED_IN_COOLING );");
 		StartUpCheck disputed = only(dispute + check, HEAT_PUMP);
-		assertEquals("valve: DISPUTED, energised in heating or energised in cooling: do not start before a person has decided",
+		assertEquals("valve: DISPUTED (energised in heating or energised in cooling), so do not start this",
 				disputed.see().text(UnitSystem.IP));
 		assertEquals(List.of("CHANGEOVER_VALVE"), disputed.undecided().stream().map(s -> s.id()).toList());
 	}

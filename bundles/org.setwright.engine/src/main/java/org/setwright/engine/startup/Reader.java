@@ -55,9 +55,9 @@ record Reader(JobFacts job, Map<Setting, SettingOutcome> settings) {
 		}
 		return switch (came.state()) {
 			case SETTLED -> settled(setting, came.value().orElseThrow());
-			case DISPUTED -> new Line.OfSetting(setting, "DISPUTED, " + values(came) + ": do not start before a person has decided", false);
-			case GAP -> new Line.OfSetting(setting, "A GAP, no rule gives it: do not start before a person has decided", false);
-			case PERHAPS -> new Line.OfSetting(setting, "not known to be needed: do not start before that is found out", false);
+			case DISPUTED -> new Line.OfSetting(setting, "DISPUTED (" + values(came) + "), so do not start this", false);
+			case GAP -> new Line.OfSetting(setting, "A GAP (no rule gives it), so do not start this", false);
+			case PERHAPS -> new Line.OfSetting(setting, "NOT KNOWN TO BE NEEDED, so do not start this", false);
 		};
 	}
 

@@ -9,7 +9,7 @@ import java.util.Map;
 public enum UnitSystem {
 	IP, SI, BOTH;
 
-	private static final int DIGITS = 3;
+	private static final int FIGURES = 3;
 	private static final Map<Unit, Unit> IN_SI = new EnumMap<>(Map.of(Unit.FAHRENHEIT, Unit.CELSIUS, Unit.FAHRENHEIT_DEGREES,
 			Unit.CELSIUS_DEGREES, Unit.BTU_PER_HOUR, Unit.KILOWATT, Unit.KBTU_PER_HOUR, Unit.KILOWATT, Unit.TON, Unit.KILOWATT,
 			Unit.FOOT, Unit.METRE, Unit.SQUARE_FOOT, Unit.SQUARE_METRE, Unit.CUBIC_FOOT_PER_MINUTE, Unit.LITRE_PER_SECOND));
@@ -18,12 +18,15 @@ public enum UnitSystem {
 			Unit.METRE, Unit.FOOT, Unit.SQUARE_METRE, Unit.SQUARE_FOOT, Unit.LITRE_PER_SECOND, Unit.CUBIC_FOOT_PER_MINUTE,
 			Unit.CUBIC_METRE_PER_HOUR, Unit.CUBIC_FOOT_PER_MINUTE));
 
-	/** @return {@code quantity} with its unit, to three figures but never coarser than whole; in both: its own unit first */
+	/**
+	 * @return {@code quantity} with its unit, never coarser than whole: to three figures in its own unit, with at most one
+	 *         decimal from 1 upwards in one it is converted to; in both, its own unit comes first
+	 */
 	public String text(Quantity quantity) {
 		return text(quantity, quantity);
 	}
 
-	/** @return the same for a range whose ends share a unit: "15 to 20 F° (8.33 to 11.1 C°)" */
+	/** @return the same for a range whose ends share a unit: "15 to 20 F° (8.3 to 11.1 C°)" */
 	public String text(Quantity least, Quantity most) {
 		Unit own = least.unit();
 		Unit other = IN_SI.getOrDefault(own, IN_IP.getOrDefault(own, own));
@@ -35,14 +38,15 @@ public enum UnitSystem {
 	}
 
 	private static String inUnit(Quantity least, Quantity most, Unit unit) {
-		Quantity from = rounded(least.to(unit));
-		Quantity to = rounded(most.to(unit));
+		Quantity from = rounded(least.to(unit), unit == least.unit());
+		Quantity to = rounded(most.to(unit), unit == least.unit());
 		return from.equals(to) ? to.toString() : new Quantity(from.number(), Unit.NONE) + " to " + to;
 	}
 
-	private static Quantity rounded(Quantity quantity) {
+	private static Quantity rounded(Quantity quantity, boolean asWritten) {
 		BigDecimal exact = BigDecimal.valueOf(quantity.number());
-		int decimals = Math.max(0, DIGITS - Math.max(1, exact.precision() - exact.scale()));
-		return new Quantity(exact.setScale(decimals, RoundingMode.HALF_UP).doubleValue() + 0.0, quantity.unit());
+		int decimals = Math.max(0, FIGURES - Math.max(1, exact.precision() - exact.scale()));
+		int most = asWritten || exact.abs().compareTo(BigDecimal.ONE) < 0 ? FIGURES - 1 : 1;
+		return new Quantity(exact.setScale(Math.min(most, decimals), RoundingMode.HALF_UP).doubleValue() + 0.0, quantity.unit());
 	}
 }

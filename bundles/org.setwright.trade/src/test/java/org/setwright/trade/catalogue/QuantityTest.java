@@ -17,6 +17,14 @@ class QuantityTest {
 	}
 
 	@Test
+	void withoutADimensionOnlyTheUsualSignOfAUnitWillDo() {
+		assertEquals(Optional.of(new Quantity(20, Unit.FAHRENHEIT_DEGREES)), Quantity.parse("20 F°"));
+		assertEquals(Optional.of(new Quantity(20, Unit.FAHRENHEIT)), Quantity.parse("20 °F"));
+		assertEquals(Optional.empty(), Quantity.parse("20 F"));
+		assertEquals(Optional.empty(), Quantity.parse("20"));
+	}
+
+	@Test
 	void noughtHasNoSign() {
 		assertTrue(new Value.Amount(new Quantity(-0.0, Unit.WATT)).same(new Value.Amount(new Quantity(0, Unit.WATT))));
 	}

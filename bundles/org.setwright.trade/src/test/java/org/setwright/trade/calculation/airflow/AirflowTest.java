@@ -90,4 +90,10 @@ class AirflowTest {
 	void heatWithoutAirflowIsRefused() {
 		assertThrows(IllegalArgumentException.class, () -> ElectricHeat.riseFahrenheit(10, 0, 0));
 	}
+
+	@Test
+	void elementsDrawTheirPowerOverTheVoltage() {
+		assertEquals(41.667, ElectricHeat.amperes(10, 240), 5e-4, "10,000 W / 240 V by hand; electricians' tables list 41.7 A");
+		assertEquals(20, ElectricHeat.amperes(4.8, 240), 1e-12, "4.8 kW at 240 V: 20 A, a common element");
+	}
 }

@@ -223,6 +223,17 @@ class FactsOfAJobTest {
 		assertEquals(rise, job.says(ElectricHeatRise.class, "rise"), "15 kW at 1200 cfm: 39.5 F° at sea level");
 	}
 
+	@ParameterizedTest(name = "{0}: {1}, {2}")
+	@CsvSource({ "heat output: 9.6 kW, 40 A, 34.667 A", "heat output: 10 kW, 41.667 A, 36.111 A", "kind: electric elements, unknown, unknown" })
+	void electricElementsDrawCurrent(String heat, String at240, String at208) {
+		Sketch job = Sketch.blank().with(IndoorUnit.class, "kind: air handler", "fuel: none")
+				.with(AuxiliaryHeat.class, "kind: electric elements", heat);
+		assertEquals(at240, job.says(ElectricHeatCurrent.class, "at 240 V"), "9600 W / 240 V = 40 A");
+		assertEquals(at208, job.says(ElectricHeatCurrent.class, "at 208 V"), "the same element draws 208/240 of it");
+		Sketch furnace = Sketch.blank().with(IndoorUnit.class, "kind: furnace", "fuel: natural gas").without(AuxiliaryHeat.class);
+		assertEquals("none", furnace.says(ElectricHeatCurrent.class, "at 240 V"));
+	}
+
 	@ParameterizedTest(name = "{0}: {1}")
 	@CsvSource({ "America/Denver, yes", "America/Phoenix, no", "Denver, none" })
 	void theTimeZoneTellsWhetherTheClockChanges(String zone, String changes) {
