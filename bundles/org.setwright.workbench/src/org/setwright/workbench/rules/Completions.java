@@ -14,6 +14,7 @@ import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
+import org.setwright.trade.catalogue.StartUpPhase;
 
 /** What may come next while a rule is typed: facts, their fields and values, settings and theirs. */
 final class Completions {
@@ -22,7 +23,7 @@ final class Completions {
 	private static final Pattern VALUE_OF_SETTING = Pattern.compile("propose\\s*\\(\\s*(\\w+)\\s*,\\s*$"); //$NON-NLS-1$
 	private static final Pattern PART = Pattern.compile("(?m)^\\s*(rule|when|then|end)\\b"); //$NON-NLS-1$
 	private static final List<String> CONDITIONS = List.of("not", "exists", "Finding"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-	private static final List<String> ACTIONS = List.of("propose", "find", "caution"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+	private static final List<String> ACTIONS = List.of("propose", "find", "caution", "startUp"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 	private static final String UNKNOWN = "UNKNOWN"; //$NON-NLS-1$
 	private final Catalogue catalogue;
 
@@ -113,10 +114,13 @@ final class Completions {
 		Matcher value = VALUE_OF_SETTING.matcher(before);
 		if (value.find()) {
 			return catalogue.setting(value.group(1)).stream().flatMap(s -> values(s.domain()));
-		} else if (before.matches("(?s).*propose\\s*\\(\\s*")) { //$NON-NLS-1$
+		} else if (before.matches("(?s).*(propose\\s*\\(|\\{\\s*setting\\s)\\s*")) { //$NON-NLS-1$
 			return catalogue.settings().stream().map(s -> new Completion(s.id(), s.label(), s.meaning()));
 		} else if (before.matches("(?s).*caution\\s*\\(\\s*")) { //$NON-NLS-1$
 			return Arrays.stream(CautionKind.values()).map(k -> new Completion(k.name(), k.label(), k.meaning()));
+		}
+		if (before.matches("(?s).*startUp\\s*\\(\\s*")) { //$NON-NLS-1$
+			return Arrays.stream(StartUpPhase.values()).map(p -> new Completion(p.name(), p.label(), p.meaning()));
 		}
 		return before.matches("(?s).*[(,]\\s*") ? Stream.of() : ACTIONS.stream().map(Completion::plain); //$NON-NLS-1$
 	}

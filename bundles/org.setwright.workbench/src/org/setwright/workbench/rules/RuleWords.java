@@ -12,12 +12,14 @@ import org.setwright.workbench.look.Palette.Ink;
 /** Finds in the text of rules what is to be coloured. */
 final class RuleWords {
 	private static final Set<String> KEYWORDS = Set.of("rule", "when", "then", "end", "not", "exists", "or", "and", "in", "matches", //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$ //$NON-NLS-7$ //$NON-NLS-8$ //$NON-NLS-9$ //$NON-NLS-10$
-			"propose", "find", "caution"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+			"propose", "find", "caution", "startUp"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 	private static final Pattern PIECE = Pattern.compile("(?<comment>//[^\\n]*|/\\*(?s:.*?)(?:\\*/|\\z))" //$NON-NLS-1$
 			+ "|(?<string>\"(?:\\\\.|[^\"\\\\\\n])*\"?)" //$NON-NLS-1$
 			+ "|(?<annotation>@\\w+)" //$NON-NLS-1$
 			+ "|(?<word>[$\\p{L}_][\\p{L}\\p{N}_]*)" //$NON-NLS-1$
 			+ "|(?<number>\\d+(?:\\.\\d+)?)"); //$NON-NLS-1$
+
+	private static final Pattern READING = Pattern.compile("\\{[^{}]*\\}"); //$NON-NLS-1$
 
 	private RuleWords() {
 	}
@@ -28,11 +30,31 @@ final class RuleWords {
 		Matcher piece = PIECE.matcher(text);
 		while (piece.find()) {
 			Ink ink = ink(piece);
-			if (ink != Ink.TEXT) {
+			if (ink == Ink.STRING) {
+				quoted(piece.group(), piece.start(), stretches);
+			} else if (ink != Ink.TEXT) {
 				stretches.add(new Stretch(piece.start(), piece.end() - piece.start(), ink));
 			}
 		}
 		return stretches;
+	}
+
+	/** Readings between braces stand out from the words around them. */
+	private static void quoted(String text, int start, List<Stretch> stretches) {
+		Matcher reading = READING.matcher(text);
+		int from = 0;
+		while (reading.find()) {
+			stretch(start + from, reading.start() - from, Ink.STRING, stretches);
+			stretch(start + reading.start(), reading.end() - reading.start(), Ink.CONSTANT, stretches);
+			from = reading.end();
+		}
+		stretch(start + from, text.length() - from, Ink.STRING, stretches);
+	}
+
+	private static void stretch(int start, int length, Ink ink, List<Stretch> stretches) {
+		if (length > 0) {
+			stretches.add(new Stretch(start, length, ink));
+		}
 	}
 
 	private static Ink ink(Matcher piece) {

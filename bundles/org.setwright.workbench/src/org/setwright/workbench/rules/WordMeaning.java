@@ -1,5 +1,6 @@
 package org.setwright.workbench.rules;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,10 +11,12 @@ import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.StartUpPhase;
 
 /** Looks up in the catalogue what a word in a rule means. */
 final class WordMeaning {
 	private static final Pattern OPENED = Pattern.compile("([A-Z]\\w*)\\s*\\("); //$NON-NLS-1$
+	private static final Pattern CHECK = Pattern.compile("startUp\\s*\\(\\s*$"); //$NON-NLS-1$
 	private final Catalogue catalogue;
 
 	WordMeaning(Catalogue catalogue) {
@@ -24,9 +27,20 @@ final class WordMeaning {
 	Optional<String> at(String rules, int offset) {
 		String word = wordAt(rules, offset);
 		Optional<FactKind> kind = kindBefore(rules, offset);
-		return Stream.of(catalogue.kind(word).map(WordMeaning::ofKind),
+		return Stream.of(phase(rules, offset, word), catalogue.kind(word).map(WordMeaning::ofKind),
 				kind.flatMap(k -> k.field(word)).map(WordMeaning::ofField), catalogue.setting(word).map(WordMeaning::ofSetting),
 				ofChoice(word, kind)).flatMap(Optional::stream).findFirst();
+	}
+
+	/** @return the meaning of a part of a start-up; its word stands first in a check */
+	private static Optional<String> phase(String rules, int offset, String word) {
+		int start = offset;
+		while (start > 0 && isWord(rules.charAt(start - 1))) {
+			start--;
+		}
+		boolean first = CHECK.matcher(rules.substring(0, start)).find();
+		return Arrays.stream(StartUpPhase.values()).filter(p -> first && p.name().equals(word)).findFirst()
+				.map(p -> NLS.bind(Messages.WordMeaning_choice, p.label(), p.meaning()));
 	}
 
 	/** @return the word that covers {@code offset}, or "" */

@@ -1,10 +1,12 @@
 package org.setwright.workbench.shell;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.setwright.workbench.jobs.JobsView;
 import org.setwright.workbench.reasons.ReasonsView;
 import org.setwright.workbench.setup.SetupView;
+import org.setwright.workbench.startup.StartUpView;
 
 /** For going through a job with others: the set-up large, its reasons beside it, the job below. */
 public final class ReviewPerspective implements IPerspectiveFactory {
@@ -12,7 +14,9 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(true);
-		layout.addView(SetupView.ID, IPageLayout.TOP, 0.64f, layout.getEditorArea());
+		IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.64f, layout.getEditorArea()); //$NON-NLS-1$
+		above.addView(SetupView.ID);
+		above.addView(StartUpView.ID);
 		layout.addView(JobsView.ID, IPageLayout.LEFT, 0.26f, SetupView.ID);
 		layout.addView(ReasonsView.ID, IPageLayout.RIGHT, 0.45f, layout.getEditorArea());
 	}

@@ -7,6 +7,7 @@ import org.setwright.workbench.contents.ContentsView;
 import org.setwright.workbench.jobs.JobsView;
 import org.setwright.workbench.reasons.ReasonsView;
 import org.setwright.workbench.setup.SetupView;
+import org.setwright.workbench.startup.StartUpView;
 
 /** For the person who writes the rules: the editor in the middle, what it does to a job beside it. */
 public final class WritePerspective implements IPerspectiveFactory {
@@ -18,7 +19,9 @@ public final class WritePerspective implements IPerspectiveFactory {
 		layout.setEditorAreaVisible(true);
 		layout.addView(ContentsView.ID, IPageLayout.LEFT, 0.19f, layout.getEditorArea());
 		layout.addView(JobsView.ID, IPageLayout.BOTTOM, 0.5f, ContentsView.ID);
-		layout.addView(SetupView.ID, IPageLayout.RIGHT, 0.49f, layout.getEditorArea());
+		IFolderLayout beside = layout.createFolder("beside", IPageLayout.RIGHT, 0.49f, layout.getEditorArea()); //$NON-NLS-1$
+		beside.addView(SetupView.ID);
+		beside.addView(StartUpView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, layout.getEditorArea()); //$NON-NLS-1$
 		below.addView(ReasonsView.ID);
 		below.addView(IPageLayout.ID_PROBLEM_VIEW);

@@ -41,10 +41,12 @@ class CompletionsTest {
 	@Test
 	void anOutcomeProposesASettingAndOneOfItsValues() {
 		String then = HEAD + "OutdoorUnit( )\nthen\n\t";
-		assertEquals(List.of("propose", "find", "caution"), words(then));
+		assertEquals(List.of("propose", "find", "caution", "startUp"), words(then));
 		assertEquals(List.of("CHANGEOVER_VALVE"), words(then + "propose( CHANGEOVER"));
 		assertEquals(List.of("ENERGISED_IN_COOLING", "ENERGISED_IN_HEATING"), words(then + "propose( CHANGEOVER_VALVE, "));
 		assertTrue(words(then + "caution( ").contains("LICENSED_WORK"));
+		assertEquals(List.of("SECOND_STAGE", "SAFETY_DEVICES"), sorted(words(then + "startUp( S"), "SECOND_STAGE", "SAFETY_DEVICES"));
+		assertEquals(List.of("CHANGEOVER_VALVE"), words(then + "startUp( COOLING, \"It is {setting CHANGEOVER"));
 	}
 
 	@Test

@@ -25,6 +25,12 @@ class RuleWordsTest {
 	}
 
 	@Test
+	void readingsStandOutInTheirText() {
+		assertEquals(List.of("KEYWORD startUp", "CONSTANT FAN", "STRING \"see ", "CONSTANT {15..20 F°}", "STRING  more\"", "CONSTANT {$x}"),
+				words("startUp( FAN, \"see {15..20 F°} more\", \"{$x}\"").stream().filter(w -> !w.equals("STRING \"")).toList());
+	}
+
+	@Test
 	void plainWordsStayPlain() {
 		assertEquals(List.of(), words("stages $s kind"));
 		assertEquals(Ink.CONSTANT, RuleWords.in("YES").get(0).ink());

@@ -30,6 +30,14 @@ class WordMeaningTest {
 	}
 
 	@Test
+	void aPartOfAStartUpSaysWhatItMeansWhereItStandsFirst() {
+		String check = "OutdoorUnit( valveEnergisedIn == COOLING )\nthen\n\tstartUp( COOLING, \"{setting FLOOR_LIMIT}\" );";
+		assertTrue(meaning.at(check, check.lastIndexOf("COOLING") + 2).orElseThrow().contains("prove that it cools"));
+		assertTrue(meaning.at(check, check.indexOf("COOLING") + 2).orElseThrow().contains("terminal O"));
+		assertTrue(meaning.at(check, check.indexOf("FLOOR_LIMIT") + 2).orElseThrow().startsWith("floor temperature limit (setting)"));
+	}
+
+	@Test
 	void otherWordsMeanNothing() {
 		assertEquals(Optional.empty(), meaning.at(RULE, RULE.indexOf("then")));
 		assertEquals(Optional.empty(), meaning.at("", 0));

@@ -17,7 +17,6 @@ import org.setwright.engine.language.Rule;
 import org.setwright.engine.outcome.Line;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.StartUpCheck;
-import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.UnitSystem;
 
@@ -75,8 +74,10 @@ record StartupReport(Surroundings at, OpenBook open, JobCase jobCase, Outcome ou
 		return check.undecided().stream().map(Setting::label).collect(Collectors.joining("; "));
 	}
 
+	/** The same question about several facts of a kind stands once. */
 	static String places(StartUpCheck check) {
-		return check.toFindOut().stream().map(JobField::label).sorted().collect(Collectors.joining("; "));
+		return check.toFindOut().stream().map(u -> u.kind().many() && u.field().isPresent() ? u.kind().key() + ": " + u.field().get().label() : u.label())
+				.distinct().sorted().collect(Collectors.joining("; "));
 	}
 
 	private static String rules(StartUpCheck check, Function<Rule, String> part) {
