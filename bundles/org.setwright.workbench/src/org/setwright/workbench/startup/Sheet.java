@@ -14,7 +14,7 @@ import org.setwright.trade.catalogue.StartUpPhase;
 import org.setwright.trade.catalogue.UnitSystem;
 
 /**
- * The start-up checks of a job as one text to be read from top to bottom.
+ * The start-up checks of a job as one text to be read from top to bottom; a check perhaps needed is only named.
  *
  * @param marks what stands out, in order, without overlaps
  * @param cards where each check stands, in order
@@ -79,9 +79,11 @@ record Sheet(String text, List<Mark> marks, List<Card> cards) {
 			if (!check.undecided().isEmpty()) {
 				line(Kind.ALARM, Messages.Sheet_stop, NLS.bind(Messages.Sheet_undecided, labels(check)));
 			}
-			line(Kind.LABEL, Messages.Sheet_see, check.see().text(units));
-			line(Kind.LABEL, Messages.Sheet_ifNot, check.ifNot().text(units));
-			check.pause().ifPresent(p -> line(Kind.LABEL, Messages.Sheet_wait, p.text(units)));
+			if (check.certain()) {
+				line(Kind.LABEL, Messages.Sheet_see, check.see().text(units));
+				line(Kind.LABEL, Messages.Sheet_ifNot, check.ifNot().text(units));
+				check.pause().ifPresent(p -> line(Kind.LABEL, Messages.Sheet_wait, p.text(units)));
+			}
 			if (!check.toFindOut().isEmpty()) {
 				line(Kind.LABEL, Messages.Sheet_findOut, findOut(check));
 			}

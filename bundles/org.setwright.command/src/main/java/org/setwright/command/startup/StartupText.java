@@ -16,7 +16,7 @@ import org.setwright.engine.outcome.StartUpCheck;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.StartUpPhase;
 
-/** The start-up checks of one job from the cautions to the hand-over, numbered. */
+/** The start-up checks of one job from the cautions to the hand-over, numbered; one perhaps needed is only named. */
 record StartupText(Page page, StartupReport report) {
 	private static final int NUMBER = 3;
 	private static final int HEADING = 8;
@@ -71,9 +71,11 @@ record StartupText(Page page, StartupReport report) {
 		if (!check.undecided().isEmpty()) {
 			row("STOP", Style.ALARM, "Do not start this before a person has decided: " + StartupReport.settings(check) + ".");
 		}
-		row("see", Style.PLAIN, report.said(check.see()));
-		row("if not", Style.PLAIN, report.said(check.ifNot()));
-		check.pause().ifPresent(p -> row("wait", Style.ATTENTION, report.said(p)));
+		if (check.certain()) {
+			row("see", Style.PLAIN, report.said(check.see()));
+			row("if not", Style.PLAIN, report.said(check.ifNot()));
+			check.pause().ifPresent(p -> row("wait", Style.ATTENTION, report.said(p)));
+		}
 		if (!check.toFindOut().isEmpty()) {
 			row("find out", Style.ATTENTION, StartupReport.places(check));
 		}

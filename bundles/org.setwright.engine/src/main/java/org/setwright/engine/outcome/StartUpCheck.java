@@ -34,9 +34,9 @@ public record StartUpCheck(StartUpPhase phase, Line callFor, Line see, Line ifNo
 		return heldBy.isEmpty();
 	}
 
-	/** @return the settings it names that nobody has decided: until then this part is not to be started */
+	/** @return the settings a certain check names that nobody has decided: until then this part is not to be started */
 	public List<Setting> undecided() {
-		return parts().filter(Line.OfSetting.class::isInstance).map(Line.OfSetting.class::cast).filter(s -> !s.decided())
+		return !certain() ? List.of() : parts().filter(Line.OfSetting.class::isInstance).map(Line.OfSetting.class::cast).filter(s -> !s.decided())
 				.map(Line.OfSetting::setting).distinct().toList();
 	}
 
