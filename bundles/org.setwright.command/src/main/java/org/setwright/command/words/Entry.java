@@ -8,11 +8,12 @@ import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.StartUpPhase;
 
 /**
  * One entry of the catalogue.
  *
- * @param sort "fact", "answer" (a field of a fact) or "setting"
+ * @param sort "fact", "answer" (a field of a fact), "setting" or "part of a start-up"
  * @param of the fact an answer belongs to, the group of a setting; empty for a fact
  * @param label in job files and for people
  * @param word in rules
@@ -31,6 +32,11 @@ record Entry(String sort, String of, String label, String word, String meaning, 
 				: setting.requiredWhen().isEmpty() ? "made only when a rule proposes it" : "needed when " + setting.requiredWhen();
 		return new Entry("setting", setting.group(), setting.label(), setting.id(), setting.meaning(), setting.domain().allowed(),
 				Optional.of(setting.domain()), needed);
+	}
+
+	static Entry of(StartUpPhase phase) {
+		return new Entry("part of a start-up", "start-up", phase.label(), phase.name(), phase.meaning(), "number " + (phase.ordinal() + 1) + " in the order of a start-up",
+				Optional.empty(), "");
 	}
 
 	private static Entry of(FactKind kind) {

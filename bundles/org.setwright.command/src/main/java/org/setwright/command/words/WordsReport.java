@@ -3,6 +3,7 @@ package org.setwright.command.words;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
@@ -15,6 +16,7 @@ import org.setwright.command.terminal.Page;
 import org.setwright.command.terminal.Style;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Domain;
+import org.setwright.trade.catalogue.StartUpPhase;
 
 /** Entries of the catalogue. @param brief whether the text gives one line to each */
 record WordsReport(List<Entry> entries, boolean brief) implements Report {
@@ -24,7 +26,8 @@ record WordsReport(List<Entry> entries, boolean brief) implements Report {
 	/** @return the entries called {@code wanted}, else those that mention it; a fact brings its answers */
 	static WordsReport about(String wanted, Catalogue catalogue) {
 		String text = wanted.toLowerCase(Locale.ROOT);
-		List<Entry> all = Stream.concat(catalogue.kinds().stream().flatMap(Entry::all), catalogue.settings().stream().map(Entry::of)).toList();
+		List<Entry> all = Stream.of(catalogue.kinds().stream().flatMap(Entry::all), catalogue.settings().stream().map(Entry::of),
+				Arrays.stream(StartUpPhase.values()).map(Entry::of)).flatMap(s -> s).toList();
 		List<Entry> called = all.stream().filter(e -> e.called(text)).toList();
 		Predicate<Entry> wantedOnes = called.isEmpty() ? e -> e.mentions(text)
 				: e -> called.contains(e) || called.stream().anyMatch(c -> c.sort().equals("fact") && c.label().equals(e.of()));
