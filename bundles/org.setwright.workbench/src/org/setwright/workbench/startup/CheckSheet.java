@@ -62,7 +62,8 @@ final class CheckSheet {
 		text.setTabStops(new int[] { LABEL, WORDS });
 		text.setWrapIndent(0);
 		for (int line = 0; line < text.getLineCount(); line++) {
-			text.setLineWrapIndent(line, 1, text.getLine(line).startsWith("\t") ? WORDS : LABEL); //$NON-NLS-1$
+			boolean second = !Character.isDigit((text.getLine(line) + " ").charAt(0)); //$NON-NLS-1$
+			text.setLineWrapIndent(line, 1, second ? WORDS : LABEL);
 		}
 	}
 

@@ -6,15 +6,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.osgi.util.NLS;
+import org.setwright.engine.outcome.Caution;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.StartUpCheck;
+import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.StartUpPhase;
 import org.setwright.trade.catalogue.UnitSystem;
 
 /**
- * The start-up checks of a job as one text to be read from top to bottom; a check perhaps needed is only named.
+ * The start-up checks of a job as one text to be read from top to bottom, grave cautions first; a check perhaps needed is
+ * only named.
  *
  * @param marks what stands out, in order, without overlaps
  * @param cards where each check stands, in order
@@ -36,7 +39,7 @@ record Sheet(String text, List<Mark> marks, List<Card> cards) {
 
 	/** @return the sheet for {@code outcome}, quantities in {@code units} */
 	static Sheet of(Outcome outcome, UnitSystem units) {
-		return new Writer(units).write(outcome.startUp());
+		return new Writer(units).write(outcome.cautions(), outcome.startUp());
 	}
 
 	/** @return the check whose card covers {@code offset}; empty on a heading */
@@ -55,8 +58,10 @@ record Sheet(String text, List<Mark> marks, List<Card> cards) {
 			this.units = units;
 		}
 
-		Sheet write(List<StartUpCheck> checks) {
+		Sheet write(List<Caution> cautions, List<StartUpCheck> checks) {
 			add(Kind.QUIET, checks.isEmpty() ? Messages.Sheet_none : counted(checks)).add("\n"); //$NON-NLS-1$
+			cautions.stream().filter(c -> c.kind().compareTo(CautionKind.LICENSED_WORK) <= 0).forEach(c -> add(Kind.ALARM,
+					c.kind().label().toUpperCase(Locale.ROOT)).add("\t" + c.sentence() + "\n")); //$NON-NLS-1$ //$NON-NLS-2$
 			StartUpPhase heading = null;
 			for (StartUpCheck check : checks) {
 				if (check.phase() != heading) {
@@ -75,7 +80,7 @@ record Sheet(String text, List<Mark> marks, List<Card> cards) {
 
 		private void card(StartUpCheck check) {
 			int start = text.length();
-			add(Kind.STEP, (cards.size() + 1) + "   " + (check.certain() ? "" : Messages.Sheet_perhapsNeeded) + check.callFor().text(units)).add("\n"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+			add(Kind.STEP, (cards.size() + 1) + "\t" + (check.certain() ? "" : Messages.Sheet_perhapsNeeded) + check.callFor().text(units)).add("\n"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 			if (!check.undecided().isEmpty()) {
 				line(Kind.ALARM, Messages.Sheet_stop, NLS.bind(Messages.Sheet_undecided, labels(check)));
 			}

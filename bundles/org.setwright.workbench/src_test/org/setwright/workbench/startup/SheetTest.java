@@ -17,8 +17,15 @@ class SheetTest {
 	@Test
 	void theChecksStandInOrderUnderTheirHeadings() {
 		String text = sheet(TestBook.LARCH_LANE, UnitSystem.IP).text();
-		assertTrue(text.startsWith("Checks: 2\n\nBEFORE POWER\n1   Switch off"), text);
-		assertTrue(text.contains("\nCOOLING\n2   Call for cooling; the valve is energised in heating.\n\tsee\tThe air is 15 to 22 F° colder.\n"), text);
+		assertTrue(text.startsWith("Checks: 2\n\nBEFORE POWER\n1\tSwitch off"), text);
+		assertTrue(text.contains("\nCOOLING\n2\tCall for cooling; the valve is energised in heating.\n\tsee\tThe air is 15 to 22 F° colder.\n"), text);
+	}
+
+	@Test
+	void graveCautionsComeFirst() {
+		String text = sheet(TestBook.MILL_ROAD, UnitSystem.IP).text();
+		assertTrue(text.startsWith("Checks: 2\nLICENSED WORK\tFuel gas: only a licensed fitter"), text);
+		assertTrue(!text.contains("CHECK AT START-UP"), "those are no stops");
 	}
 
 	@Test

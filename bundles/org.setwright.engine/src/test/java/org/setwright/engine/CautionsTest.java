@@ -56,8 +56,8 @@ class CautionsTest {
 			low outdoor temperature, a test    | Cold weather and a cooling test                     | demo                   | loop-barn-6
 			low outdoor temperature, no sensor | Nothing holds cooling off in cold weather           | mill-street-8          | demo
 			burner and compressor together     | Compressor and burner never together                | granary-ground-propane | loop-barn-6
-			COP entered swapped                | COP entered higher in cold than in mild air         | weir-cottage           | orchard-ave-40
-			capacity entered swapped           | Capacity entered higher in cold than in mild air    | weir-cottage           | orchard-ave-40
+			COP entered swapped                | COP entered higher in cold than in mild air         | sluice-cottage         | orchard-ave-40
+			capacity entered swapped           | Capacity entered higher in cold than in mild air    | sluice-cottage         | orchard-ave-40
 			""")
 	void isRaisedWhereItBelongsAndNowhereElse(String hazard, String rule, String yes, String no) {
 		assertTrue(warning(yes).contains(rule), hazard + " on " + yes + ": " + warning(yes));
