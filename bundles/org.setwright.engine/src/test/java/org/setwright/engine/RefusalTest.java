@@ -159,4 +159,10 @@ class RefusalTest {
 		assertEquals(message, problem.what() + " " + problem.remedy());
 		assertEquals(Books.FILE + ":8:" + column, problem.at().toString());
 	}
+
+	@Test
+	void aTextTooLongToBeReadIsRefusedAtOnce() {
+		Problem problem = only(rule("long", "shop practice", ANY, "startUp( FAN, \"" + "{$x} ".repeat(200_000) + "\", \"b\", \"c\" );"));
+		assertTrue(problem.what().startsWith("This text is longer than 600 characters"), problem.what());
+	}
 }

@@ -13,6 +13,7 @@ import org.setwright.trade.catalogue.Setting;
 /** Reads text in quotes with readings between braces, and checks each of them. */
 final class SentenceParser {
 	private static final String HOW = "Between braces stands an answer {$name} or {$fact.field}, a quantity {20 F°} or {15..20 F°}, or {setting WORD}.";
+	private static final int LONGEST = 600;
 	private static final Pattern BRACES = Pattern.compile("\\{([^{}]*)\\}");
 	private static final Pattern ANSWER = Pattern.compile("\\s*(\\$\\w+)(?:\\s*\\.\\s*(\\w+))?\\s*");
 	private static final Pattern SETTING = Pattern.compile("\\s*setting\\s+(\\w+)\\s*");
@@ -31,6 +32,10 @@ final class SentenceParser {
 	/** Reads the text of {@code quoted}; what is wrong with it is recorded. @param purpose what it is for, "what to see" */
 	Sentence read(Token quoted, String purpose, Scope scope) {
 		List<Piece> pieces = new ArrayList<>();
+		if (quoted.text().length() > LONGEST) {
+			in.fault(quoted, "This text is longer than " + LONGEST + " characters, and nobody reads that on a ladder.", "Split it into two checks.");
+			return new Sentence(pieces);
+		}
 		Matcher braces = BRACES.matcher(quoted.text());
 		int from = 0;
 		while (braces.find()) {
