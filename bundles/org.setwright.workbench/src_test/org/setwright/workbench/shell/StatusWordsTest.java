@@ -12,7 +12,7 @@ class StatusWordsTest {
 	@Test
 	void saysHowTheBookStands() {
 		assertEquals("", StatusWords.of(DeskState.EMPTY));
-		assertEquals("8 rules and table rows, 3 jobs. Not as expected: 1.", StatusWords.of(state(TestBook.saved())));
+		assertEquals("10 rules and table rows, 3 jobs. Not as expected: 1.", StatusWords.of(state(TestBook.saved())));
 		assertEquals("Mistakes: 1. No job is run until they are mended; see Problems.",
 				StatusWords.of(state(TestBook.typing("rules/stages.drl", "rule"))));
 	}
