@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -56,7 +58,7 @@ public final class HistoryExport {
 		if (!problems.isEmpty()) {
 			return new HistoryResult(files.size(), problems, more, false);
 		}
-		Path waiting = Files.createTempFile(csv.toAbsolutePath().getParent(), ".exporting-", ".csv");
+		Path waiting = csv.toAbsolutePath().resolveSibling(".exporting-" + UUID.randomUUID() + ".csv");
 		try {
 			int done = 0;
 			try (CSVPrinter printer = new CSVPrinter(Files.newBufferedWriter(waiting), CSVFormat.RFC4180)) {
@@ -69,7 +71,7 @@ public final class HistoryExport {
 					}
 				}
 			}
-			Files.move(waiting, csv, java.nio.file.StandardCopyOption.REPLACE_EXISTING, java.nio.file.StandardCopyOption.ATOMIC_MOVE);
+			Files.move(waiting, csv, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
 			return new HistoryResult(done, problems, more, false);
 		} finally {
 			Files.deleteIfExists(waiting);

@@ -6,7 +6,9 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -15,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -89,7 +92,7 @@ public final class HistoryImport {
 		taken.forEach(n -> names.add(key(n)));
 		Path parent = jobs.toAbsolutePath().getParent();
 		Files.createDirectories(parent);
-		Path waiting = Files.createTempDirectory(parent, ".importing-");
+		Path waiting = Files.createDirectory(parent.resolve(".importing-" + UUID.randomUUID()));
 		try (CSVParser rows = parser(csv)) {
 			Map<String, Target> targets = targets(rows.getHeaderNames());
 			int done = 0;
@@ -173,9 +176,12 @@ public final class HistoryImport {
 		return waiting.resolve(file);
 	}
 
-	/** Should one file not move, those moved before it move back. */
+	/** In one step when there is no folder yet. Else file by file; should one not move, those moved before it move back. */
 	private static void move(Path waiting, Path jobs) throws IOException {
-		Files.createDirectories(jobs);
+		if (!Files.exists(jobs, LinkOption.NOFOLLOW_LINKS)) {
+			Files.move(waiting, jobs, StandardCopyOption.ATOMIC_MOVE);
+			return;
+		}
 		List<Path> moved = new ArrayList<>();
 		try (DirectoryStream<Path> files = Files.newDirectoryStream(waiting)) {
 			for (Path from : files) {
@@ -191,6 +197,9 @@ public final class HistoryImport {
 	}
 
 	private static void delete(Path folder) throws IOException {
+		if (!Files.exists(folder)) {
+			return;
+		}
 		try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
 			for (Path file : files) {
 				Files.delete(file);
