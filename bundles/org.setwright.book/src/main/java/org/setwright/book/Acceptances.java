@@ -42,7 +42,11 @@ final class Acceptances {
 
 	List<Acceptance> read(YamlNode written) {
 		List<Acceptance> accepted = new ArrayList<>();
-		for (YamlNode item : written instanceof Sequence list ? list.items() : List.of(written)) {
+		if (!(written instanceof Sequence list)) {
+			problems.error(written.start(), "A list of what was accepted is expected here.", "Begin each with a dash, on a line of its own.");
+			return accepted;
+		}
+		for (YamlNode item : list.items()) {
 			if (item instanceof Mapping mapping) {
 				acceptance(mapping).ifPresent(accepted::add);
 			} else {

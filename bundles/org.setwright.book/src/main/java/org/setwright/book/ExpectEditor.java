@@ -68,8 +68,6 @@ final class ExpectEditor {
 		boolean flow = yaml.root().flow() || !onLines || list instanceof Sequence sequence && (sequence.flow() || sequence.items().isEmpty());
 		if (list instanceof Sequence sequence) {
 			yaml.add(sequence, flow ? braces(acceptance) : lines(acceptance, yaml.indent(sequence) + "  "));
-		} else if (list instanceof Mapping) {
-			throw new IllegalStateException("a single acceptance without a list is edited by hand");
 		} else {
 			file.put(JobKeys.ACCEPTED, flow ? "[" + braces(acceptance) + "]" : "\n  - " + lines(acceptance, "    "));
 		}

@@ -144,7 +144,7 @@ public final class JobSchema {
 		keys.put(Acceptances.ON, ordered("type", "string", "pattern", "^\\d{4}-\\d{2}-\\d{2}$"));
 		Map<String, Object> one = object(keys);
 		one.put("required", Acceptances.KEYS);
-		return anyOf(one, ordered("type", "array", "items", one));
+		return ordered("type", "array", "items", one);
 	}
 
 	/** Words that look like a number or a yes are one to whoever reads the file by this schema. */

@@ -176,6 +176,11 @@ class JobFaultsTest {
 	}
 
 	@Test
+	void whatWasAcceptedIsAList() {
+		assertFaults("job: A\naccepted: { what: a }\n", "2:11: A list of what was accepted is expected here. Begin each with a dash, on a line of its own.");
+	}
+
+	@Test
 	void aJobHasAName() {
 		assertFaults("lamp: none\n", "The job has no name. Add a line \"job:\" with what the shop calls it.");
 		assertFaults("job:\n", "1:5: This is no name for a job. Write a name on one line after \"job:\", at most 200 characters.");

@@ -63,7 +63,9 @@ class JobSchemaTest {
 	@ValueSource(strings = { "lamp: none", "job: A\nlamb: none", "job: A\nlamp: yes please", "job: A\nhouse: none", "job: A\npump: { stages: 9 }",
 			"job: A\npump: { stages: two }", "job: A\npump: { running heat: 48000 }", "job: A\npump: { running heat: 4 ft }", "job: A\npump: [ ]",
 			"job: A\nwires: { colour: red }", "job: A\nwires: [mauve]", "job: A\nhouse: { half area: 7 ft2 }", "job: A\ntotals: { wire count: 1 }",
-			"job: A\nnot fitted: [house]", "job: A\nexpect: { pump speed: 9 }", "job: A\nexpect: { speed: 1 }", "job: [A]" })
+			"job: A\nnot fitted: [house]", "job: A\nexpect: { pump speed: 9 }", "job: A\nexpect: { speed: 1 }", "job: [A]",
+			"job: A\nexpect: { pump speed: { is: 2 } }", "job: A\nexpect: { cautions: [stopp] }", "job: A\nexpect: { no cautions: { stop: a, note: b } }",
+			"job: A\naccepted: { what: a }", "job: A\naccepted: [{ what: a, was: b, now: c, date: May 1, by: d, because: e }]" })
 	void refusesWhatTheReaderRefuses(String text) {
 		assertFalse(JobReader.read("jobs/a.yaml", text, Sample.CATALOGUE).sound());
 		assertFalse(SAMPLE.validate(text, InputFormat.YAML).isEmpty());
