@@ -33,7 +33,7 @@ final class CaseColumns {
 	}
 
 	private static final List<Column> ALL = List.of(new Column(Messages.CaseColumns_what, new ColumnWeightData(38, 220), CaseColumns::what),
-			new Column(Messages.CaseColumns_standing, new ColumnWeightData(16, 100), CaseColumns::standing),
+			new Column(Messages.CaseColumns_standing, new ColumnWeightData(20, 112), CaseColumns::standing),
 			new Column(Messages.CaseColumns_expected, new ColumnWeightData(24, 130), line -> ofPoint(line, Point::expected)),
 			new Column(Messages.CaseColumns_came, new ColumnWeightData(24, 130), line -> ofPoint(line, Point::came)),
 			new Column(Messages.CaseColumns_rule, new ColumnWeightData(26, 120), line -> ofPoint(line, CaseColumns::rule)));
