@@ -1,0 +1,133 @@
+package org.setwright.landing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.setwright.engine.outcome.Outcome;
+import org.setwright.landing.matching.Assignment;
+import org.setwright.landing.need.Check;
+import org.setwright.landing.need.Duty;
+import org.setwright.landing.need.Economy;
+import org.setwright.landing.need.Need;
+import org.setwright.landing.need.Needs;
+import org.setwright.landing.need.SetUp;
+import org.setwright.landing.plan.Landing;
+import org.setwright.landing.plan.Shared;
+import org.setwright.landing.plan.Unserved;
+import org.setwright.landing.plan.Unused;
+import org.setwright.landing.plan.Warning;
+import org.setwright.landing.wall.Conductor;
+import org.setwright.landing.wall.Fit;
+import org.setwright.landing.wall.Terminals;
+import org.setwright.trade.catalogue.Job.Presence;
+import org.setwright.trade.controller.ControllerTerminal;
+import org.setwright.trade.wiring.EquipmentTerminal;
+import org.setwright.trade.wiring.TerminalMark;
+import org.setwright.trade.wiring.Wire;
+
+/** Works out one plan: what is needed, what could serve it, which choice costs least, and how to say it. */
+final class Planner {
+	private final SetUp setUp;
+
+	Planner(Outcome outcome) {
+		setUp = new SetUp(outcome);
+	}
+
+	LandingPlan plan() {
+		List<Warning> stops = Stops.of(setUp);
+		if (!stops.isEmpty()) {
+			return new LandingPlan(stops, List.of(), List.of(), List.of(), List.of(), List.of(), Precautions.of(setUp));
+		}
+		List<Need> needs = Needs.of(setUp.outcome());
+		boolean heatPump = needs.stream().anyMatch(n -> n.duty() == Duty.CHANGEOVER);
+		Terminals terminals = Terminals.of(setUp, heatPump);
+		List<Unserved> unserved = new ArrayList<>();
+		List<Need> possible = withTerminal(needs, terminals, unserved);
+		List<Conductor> conductors = conductors();
+		List<Conductor> looked = conductors.stream().sorted(Conductor.ORDER).limit(Assignment.mostConductors()).toList();
+		Map<Need, Conductor> landed = Assignment.best(possible, looked, question(possible, heatPump)).landed();
+		List<Shared> shared = new ArrayList<>();
+		Remedies remedies = new Remedies(setUp, landed);
+		possible.stream().filter(n -> !landed.containsKey(n)).forEach(n -> without(n, possible, landed, shared, unserved, remedies));
+		unserved.sort(java.util.Comparator.comparing(Unserved::need, Need.ORDER));
+		return new LandingPlan(List.of(), landings(landed, looked, terminals, heatPump), shared, unused(conductors, landed, heatPump), unserved, toFindOut(terminals, unserved),
+				Precautions.of(setUp));
+	}
+
+	private List<Conductor> conductors() {
+		List<Wire> wires = setUp.job().all(Wire.class);
+		return IntStream.range(0, wires.size()).mapToObj(i -> new Conductor(i, wires.get(i))).toList();
+	}
+
+	/** Sets aside what no terminal stands for on one of the two sides. */
+	private List<Need> withTerminal(List<Need> needs, Terminals terminals, List<Unserved> unserved) {
+		List<Need> possible = new ArrayList<>();
+		List<TerminalMark> wall = new ArrayList<>();
+		List<TerminalMark> equipment = new ArrayList<>();
+		for (Need need : needs) {
+			Optional<TerminalMark> here = terminals.atWall(need, wall);
+			Optional<TerminalMark> there = terminals.atEquipment(need, Optional.empty(), equipment);
+			if (here.isPresent() && (there.isPresent() || need.duty().isSensor() || need.duty() == Duty.SWITCH)) {
+				possible.add(need);
+				wall.add(here.get());
+				there.ifPresent(equipment::add);
+			} else {
+				unserved.add(Remedies.noTerminal(need, here.isPresent()));
+			}
+		}
+		return possible;
+	}
+
+	private Assignment.Question question(List<Need> needs, boolean heatPump) {
+		return new Assignment.Question() {
+			@Override
+			public Optional<Fit> fit(Need need, Conductor conductor) {
+				return Fit.of(conductor, need, heatPump);
+			}
+
+			@Override
+			public int without(Need need) {
+				return Economy.of(setUp, need, needs).map(e -> Math.min(e.weight(), need.weight())).orElse(need.weight());
+			}
+		};
+	}
+
+	private void without(Need need, List<Need> needs, Map<Need, Conductor> landed, List<Shared> shared, List<Unserved> unserved, Remedies remedies) {
+		Optional<Economy> economy = Economy.of(setUp, need, needs);
+		Optional<Conductor> with = economy.flatMap(e -> landed.entrySet().stream().filter(l -> l.getKey().duty() == e.with()).map(Map.Entry::getValue).findFirst());
+		if (with.isPresent()) {
+			shared.add(new Shared(need, with.get(), economy.get()));
+		} else {
+			unserved.add(remedies.unserved(need));
+		}
+	}
+
+	private List<Landing> landings(Map<Need, Conductor> landed, List<Conductor> looked, Terminals terminals, boolean heatPump) {
+		List<Conductor> free = looked.stream().filter(c -> !landed.containsValue(c)).toList();
+		Landed writer = new Landed(setUp, terminals, heatPump, free);
+		return landed.entrySet().stream().map(l -> writer.landing(l.getKey(), l.getValue())).toList();
+	}
+
+	private List<Unused> unused(List<Conductor> conductors, Map<Need, Conductor> landed, boolean heatPump) {
+		return conductors.stream().filter(c -> !landed.containsValue(c)).map(c -> Capped.of(setUp, c, heatPump)).toList();
+	}
+
+	private List<Check> toFindOut(Terminals terminals, List<Unserved> unserved) {
+		List<Check> checks = new ArrayList<>();
+		if (setUp.job().entry(Wire.class).presence() == Presence.UNKNOWN) {
+			checks.add(Check.of("Nobody has listed the conductors at the wall: open it, with the power off, and list each with its colour and both its ends."));
+		}
+		if (setUp.open("SYSTEM_TYPE").isPresent()) {
+			checks.add(Check.of("The system type is not settled, and with it which calls there are: settle it before landing anything."));
+		}
+		if (setUp.job().entry(ControllerTerminal.class).presence() == Presence.UNKNOWN || !terminals.knowsController()) {
+			checks.add(Check.of("The controller's terminals are not listed: the letters at the wall are the customary ones; compare them with its base."));
+		}
+		if (setUp.job().entry(EquipmentTerminal.class).presence() == Presence.UNKNOWN || !terminals.knowsEquipment()) {
+			checks.add(Check.of("The equipment's terminals are not listed: the letters there are the customary ones; compare them with its diagram."));
+		}
+		return checks;
+	}
+}
