@@ -34,7 +34,7 @@ public final class ApartCommand extends JobQuestion {
 	}
 
 	@Override
-	Report report(OpenBook open, Edition edition, JobCase here) {
+	protected Report report(OpenBook open, Edition edition, JobCase here) {
 		JobCase there = open.job(other);
 		Inquiry one = edition.about(here.job());
 		Inquiry two = edition.about(there.job());

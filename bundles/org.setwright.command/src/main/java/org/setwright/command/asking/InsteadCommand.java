@@ -29,7 +29,7 @@ public final class InsteadCommand extends JobQuestion {
 	}
 
 	@Override
-	Report report(OpenBook open, Edition edition, JobCase jobCase) {
+	protected Report report(OpenBook open, Edition edition, JobCase jobCase) {
 		Setting asked = open.setting(setting);
 		Value wanted = asked.domain().read(value).orElseThrow(() -> Refusal.wrongUsage(
 				"\"" + value + "\" is not a value of " + asked.label() + ". Write " + asked.domain().allowed() + "."));

@@ -13,7 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** A question about one job of a book that runs. */
-abstract class JobQuestion implements Callable<Integer> {
+public abstract class JobQuestion implements Callable<Integer> {
 	@Parameters(index = "0", paramLabel = "JOB", description = "The job's name or file, or a part of it.")
 	private String job;
 	@Mixin
@@ -21,13 +21,14 @@ abstract class JobQuestion implements Callable<Integer> {
 	@Mixin
 	private final Delivery delivery;
 
-	JobQuestion(Surroundings surroundings) {
+	/** @param surroundings where the program runs */
+	protected JobQuestion(Surroundings surroundings) {
 		book = new BookOption(surroundings);
 		delivery = new Delivery(surroundings);
 	}
 
 	/** @return the answer */
-	abstract Report report(OpenBook open, Edition edition, JobCase jobCase);
+	protected abstract Report report(OpenBook open, Edition edition, JobCase jobCase);
 
 	@Override
 	public Integer call() {

@@ -22,7 +22,7 @@ public final class MattersCommand extends JobQuestion {
 	}
 
 	@Override
-	Report report(OpenBook open, Edition edition, JobCase jobCase) {
+	protected Report report(OpenBook open, Edition edition, JobCase jobCase) {
 		Steps steps = new Steps();
 		for (Sensitivity matter : edition.about(jobCase.job()).whatMatters(() -> false)) {
 			Position at = jobCase.positions().get(matter.place());

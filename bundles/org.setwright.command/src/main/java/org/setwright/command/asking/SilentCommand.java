@@ -24,7 +24,7 @@ public final class SilentCommand extends JobQuestion {
 	}
 
 	@Override
-	Report report(OpenBook open, Edition edition, JobCase jobCase) {
+	protected Report report(OpenBook open, Edition edition, JobCase jobCase) {
 		Inquiry inquiry = edition.about(jobCase.job());
 		Steps steps = new Steps();
 		if (rule == null) {

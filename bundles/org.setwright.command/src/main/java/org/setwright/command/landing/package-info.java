@@ -1,0 +1,2 @@
+/** The word "landing": which conductor is landed where. */
+package org.setwright.command.landing;
