@@ -25,7 +25,8 @@ final class Capped {
 					Optional.of(new Check("Let a qualified person find out what it carries.", setUp.place(Wire.class, conductor.item(), "gauge"))));
 			case SENSOR -> unused(conductor, "Cap both its ends; never land it on a 24 V terminal.", "It belongs to a sensor pair, and no wired sensor is to be landed on it.");
 			case CONTRADICTORY -> new Unused(conductor, "Land it nowhere until it is traced from end to end.",
-					"It is on the supply at one end and on the common at the other: landed like that it would short the transformer.", SetUp.COMMON_PRACTICE,
+					"It is on " + conductor.control().orElseThrow().label() + " at the wall and on " + conductor.equipment().orElseThrow().label()
+							+ " at the equipment: one of the two is wrong, and landed like that it does damage.", SetUp.COMMON_PRACTICE,
 					Optional.of(new Check("Trace it from end to end.", setUp.place(Wire.class, conductor.item(), "atEquipment"))));
 			case FIT -> spare(conductor, heatPump);
 		};

@@ -51,8 +51,8 @@ final class Landed {
 	}
 
 	private Change change(Need need, Conductor conductor) {
-		boolean here = conductor.control().filter(need.duty().atWall()::contains).isPresent();
-		boolean there = need.duty() == Duty.SWITCH || conductor.equipment().filter(need.duty().atEquipment()::contains).isPresent()
+		boolean here = conductor.control().filter(need.atWall()::contains).isPresent();
+		boolean there = need.duty() == Duty.SWITCH || conductor.equipment().filter(need.atEquipment()::contains).isPresent()
 				|| here && Fit.isPerhapsCommon(conductor, need.duty(), heatPump);
 		if (here && (there || conductor.equipment().isEmpty()) || there && conductor.control().isEmpty()) {
 			return Change.KEEP;
@@ -69,8 +69,18 @@ final class Landed {
 			case KEEP -> conductor.equipment().isEmpty() ? "The old control had it on " + conductor.control().orElseThrow().label() + "."
 					: "It does this already, and stays.";
 			case NEW -> (conductor.isSpare() ? "It is spare; " : "Nobody has said where it is landed; ") + against(need, conductor) + ".";
-			case MOVE -> "It is not wanted for what it did; " + against(need, conductor) + ".";
+			case MOVE -> (oneEndStays(need, conductor) ? "One of its ends is where it belongs; " : "Where it was landed, " + was(conductor) + ", it is wanted less or not at all; ")
+					+ against(need, conductor) + ".";
 		};
+	}
+
+	private static boolean oneEndStays(Need need, Conductor conductor) {
+		return conductor.control().filter(need.atWall()::contains).isPresent() || conductor.equipment().filter(need.atEquipment()::contains).isPresent();
+	}
+
+	private static String was(Conductor conductor) {
+		return java.util.stream.Stream.of(conductor.control(), conductor.equipment()).flatMap(Optional::stream).filter(m -> m != TerminalMark.NOT_LANDED)
+				.map(TerminalMark::label).distinct().collect(java.util.stream.Collectors.joining(" and "));
 	}
 
 	/** What speaks for it against the best of those that were not chosen. */

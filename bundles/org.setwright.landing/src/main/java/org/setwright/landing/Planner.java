@@ -74,7 +74,7 @@ final class Planner {
 				wall.add(here.get());
 				there.ifPresent(equipment::add);
 			} else {
-				unserved.add(Remedies.noTerminal(need, here.isPresent()));
+				add(Remedies.noTerminal(need, here.isPresent()), unserved);
 			}
 		}
 		return possible;
@@ -100,7 +100,13 @@ final class Planner {
 		if (with.isPresent()) {
 			shared.add(new Shared(need, with.get(), economy.get()));
 		} else {
-			unserved.add(remedies.unserved(need));
+			add(remedies.unserved(need), unserved);
+		}
+	}
+
+	private static void add(Unserved one, List<Unserved> unserved) {
+		if (one.need().part() == 1) {
+			unserved.add(one);
 		}
 	}
 
@@ -118,6 +124,9 @@ final class Planner {
 		List<Check> checks = new ArrayList<>();
 		if (setUp.job().entry(Wire.class).presence() == Presence.UNKNOWN) {
 			checks.add(Check.of("Nobody has listed the conductors at the wall: open it, with the power off, and list each with its colour and both its ends."));
+		}
+		if (setUp.job().all(Wire.class).size() > Assignment.mostConductors()) {
+			checks.add(Check.of("More conductors are listed than a wall holds: only the first " + Assignment.mostConductors() + " by colour were looked at."));
 		}
 		if (setUp.open("SYSTEM_TYPE").isPresent()) {
 			checks.add(Check.of("The system type is not settled, and with it which calls there are: settle it before landing anything."));

@@ -57,7 +57,7 @@ final class LandingRows {
 	}
 
 	private static List<String> unserved(Unserved unserved) {
-		return List.of("unserved", "", "", "", unserved.need().label(), "", "", "", "",
+		return List.of("unserved", "", "", "", unserved.label(), "", "", "", "",
 				unserved.remedies().stream().map(Unserved.Remedy::sentence).collect(Collectors.joining(" ")), unserved.need().because() + " " + unserved.because(),
 				unserved.need().source() + "; " + unserved.source(), "", unserved.need().heldOpenBy().stream().map(Setting::label).collect(Collectors.joining(", ")));
 	}

@@ -82,7 +82,7 @@ record LandingText(Page page) {
 	}
 
 	private void unserved(Unserved unserved) {
-		page.row(2, new Cell(CONDUCTOR + 2 + DUTY, Style.ALARM, unserved.need().label()), Cell.rest(Style.PLAIN, Named.strength(unserved.need())));
+		page.row(2, new Cell(CONDUCTOR + 2 + DUTY, Style.ALARM, unserved.label()), Cell.rest(Style.PLAIN, Named.strength(unserved.need())));
 		page.line(4, Style.PLAIN, unserved.need().because() + " " + unserved.because());
 		int number = 1;
 		for (Unserved.Remedy remedy : unserved.remedies()) {

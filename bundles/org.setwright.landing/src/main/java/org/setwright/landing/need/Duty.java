@@ -37,7 +37,8 @@ import org.setwright.trade.wiring.TerminalMark;
 import org.setwright.trade.wiring.Wire;
 
 /**
- * What a conductor is for, the most important first: when conductors are short, the earlier one gets its conductor.
+ * What a conductor is for, the most important first: when conductors are short, the earlier one gets its conductor. The
+ * common stands behind the calls without which nothing heats or cools, because a plug-in transformer can replace it.
  * Terminal letters and colours are common practice and prove nothing.
  */
 public enum Duty {
@@ -48,9 +49,9 @@ public enum Duty {
 	HEAT("first step of heat", 800, List.of(W), List.of(W), WHITE),
 	COMPRESSOR("compressor", 780, List.of(Y), List.of(Y), YELLOW),
 	CHANGEOVER("changeover valve", 770, List.of(O_B, O, B), List.of(O, B, O_B), ORANGE, BLUE),
-	COMMON("common", 760, List.of(C), List.of(C), BLUE, BLACK, BROWN),
+	FAN("indoor fan", 600, List.of(G), List.of(G), GREEN),
 	AUXILIARY("auxiliary heat", 500, List.of(AUX, W, W2), List.of(W, W2, AUX), WHITE),
-	FAN("indoor fan", 400, List.of(G), List.of(G), GREEN),
+	COMMON("common", 300, List.of(C), List.of(C), BLUE, BLACK, BROWN),
 	COMPRESSOR_2("second step of the compressor", 200, List.of(Y2), List.of(Y2), LIGHT_BLUE, BLUE),
 	HEAT_2("second step of heat", 180, List.of(W2), List.of(W2), BROWN, BLACK),
 	AUXILIARY_2("second step of auxiliary heat", 150, List.of(W2, W3), List.of(W2, W3), BROWN, BLACK),

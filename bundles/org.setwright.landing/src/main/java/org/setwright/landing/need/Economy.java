@@ -17,8 +17,10 @@ import org.setwright.engine.outcome.Finding;
 public record Economy(Duty duty, Duty with, String how, String loses, String source) {
 	/** The finding by which a book lets the fan go without a conductor. */
 	public static final String FAN = "FAN_CONDUCTOR_MAY_GO";
-	/** The finding by which a book lets a later step share the conductor of the one before. */
-	public static final String STEPS = "STEPS_MAY_BE_JOINED";
+	/** The findings by which a book lets a later step share the conductor of the one before. */
+	public static final String HEAT_STEPS = "HEAT_STEPS_MAY_BE_JOINED";
+	public static final String COMPRESSOR_STEPS = "COMPRESSOR_STEPS_MAY_BE_JOINED";
+	public static final String AUXILIARY_STEPS = "AUXILIARY_STEPS_MAY_BE_JOINED";
 	/** The finding by which a book lets emergency heat share the conductor of auxiliary heat. */
 	public static final String EMERGENCY = "EMERGENCY_MAY_JOIN_AUXILIARY";
 	private static final int WEIGHT = 30;
@@ -30,10 +32,10 @@ public record Economy(Duty duty, Duty with, String how, String loses, String sou
 					? allowed(setUp, FAN, need, Duty.COMPRESSOR, "join G to Y at the equipment, so that the fan runs with the compressor; in heat the equipment runs its fan by itself",
 							"the occupants can no longer run the fan by itself, and the controller can neither circulate air nor ventilate with it")
 					: Optional.empty();
-			case COMPRESSOR_2 -> joined(setUp, need, Duty.COMPRESSOR, "Y2", "Y", "the compressor runs at full capacity on every call");
-			case HEAT_2 -> joined(setUp, need, Duty.HEAT, "W2", "W", "both steps of heat run on every call, unless the equipment's own board delays the second");
-			case HEAT_3 -> joined(setUp, need, Duty.HEAT_2, "W3", "W2", "the third step runs with the second");
-			case AUXILIARY_2 -> joined(setUp, need, Duty.AUXILIARY, "W2", "the auxiliary terminal", "both steps of auxiliary heat come on together");
+			case COMPRESSOR_2 -> joined(setUp, COMPRESSOR_STEPS, need, Duty.COMPRESSOR, "Y2", "Y", "the compressor runs at full capacity on every call");
+			case HEAT_2 -> joined(setUp, HEAT_STEPS, need, Duty.HEAT, "W2", "W", "both steps of heat run on every call, unless the equipment's own board delays the second");
+			case HEAT_3 -> joined(setUp, HEAT_STEPS, need, Duty.HEAT_2, "W3", "W2", "the third step runs with the second");
+			case AUXILIARY_2 -> joined(setUp, AUXILIARY_STEPS, need, Duty.AUXILIARY, "W2", "the auxiliary terminal", "both steps of auxiliary heat come on together");
 			case EMERGENCY -> allowed(setUp, EMERGENCY, need, Duty.AUXILIARY, "set the emergency heat output to the auxiliary output, and leave E at the equipment empty",
 					"the equipment's own emergency relay is not used");
 			default -> Optional.empty();
@@ -45,8 +47,8 @@ public record Economy(Duty duty, Duty with, String how, String loses, String sou
 		return duty == Duty.FAN ? 2 * WEIGHT : WEIGHT;
 	}
 
-	private static Optional<Economy> joined(SetUp setUp, Need need, Duty with, String later, String earlier, String loses) {
-		return allowed(setUp, STEPS, need, with, "join " + later + " to " + earlier + " at the equipment, where its maker's diagram allows it", loses);
+	private static Optional<Economy> joined(SetUp setUp, String finding, Need need, Duty with, String later, String earlier, String loses) {
+		return allowed(setUp, finding, need, with, "join " + later + " to " + earlier + " at the equipment, where its maker's diagram allows it", loses);
 	}
 
 	private static Optional<Economy> allowed(SetUp setUp, String finding, Need need, Duty with, String how, String loses) {

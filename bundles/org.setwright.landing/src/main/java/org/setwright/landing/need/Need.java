@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.wiring.TerminalMark;
 
 /**
  * One conductor a job needs.
@@ -54,6 +55,20 @@ public record Need(Duty duty, int part, int of, Strength strength, String becaus
 	/** @return for people: "humidifier, conductor 2 of 2" */
 	public String label() {
 		return duty.label() + (of == 1 ? "" : ", conductor " + part + " of " + of);
+	}
+
+	/** @return the controller terminals that do it, the usual one first; of a sensor pair each conductor has its own */
+	public List<TerminalMark> atWall() {
+		return ownMark(duty.atWall());
+	}
+
+	/** @return the equipment terminals that do it, the usual one first; of a sensor pair each conductor has its own */
+	public List<TerminalMark> atEquipment() {
+		return ownMark(duty.atEquipment());
+	}
+
+	private List<TerminalMark> ownMark(List<TerminalMark> marks) {
+		return duty.isSensor() ? List.of(marks.get(part - 1)) : marks;
 	}
 
 	/** @return one need for each conductor of a pair, or itself alone */

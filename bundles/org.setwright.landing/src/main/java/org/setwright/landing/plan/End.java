@@ -18,9 +18,9 @@ public record End(Optional<TerminalMark> from, Optional<TerminalMark> to, Option
 		return to.isEmpty() || from.equals(to);
 	}
 
-	/** @return for people: "Y", "W -> Aux", "? -> Y", "left as it is" */
+	/** @return for people: "Y", "W -> Aux", "spare -> C", "? -> Y", "left as it is" */
 	public String text() {
-		String now = from.map(TerminalMark::label).orElse("?");
+		String now = from.map(mark -> mark == TerminalMark.NOT_LANDED ? "spare" : mark.label()).orElse("?");
 		return to.isEmpty() ? "left as it is" : stays() ? now : now + " \u2192 " + to.get().label();
 	}
 }

@@ -1,9 +1,9 @@
 package org.setwright.landing.wall;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
@@ -15,6 +15,7 @@ public record Conductor(int item, Wire wire) {
 	/** Marks that carry the transformer's 24 V. */
 	public static final Set<TerminalMark> HOT = Set.of(TerminalMark.R, TerminalMark.RH, TerminalMark.RC);
 	private static final Set<TerminalMark> SENSOR = Set.of(TerminalMark.S1, TerminalMark.S2);
+	private static final Set<TerminalMark> NO_VOLTAGE = Set.of(TerminalMark.NOT_LANDED, TerminalMark.OTHER);
 	private static final double THICK_AWG = 14;
 
 	/** By what is known about them and not by their place in the list, so that the list may be written in any order. */
@@ -33,7 +34,7 @@ public record Conductor(int item, Wire wire) {
 		THICK,
 		/** Part of a sensor pair, which never sees 24 V. */
 		SENSOR,
-		/** On the supply at one end and on the common at the other: landed as found it would short the transformer. */
+		/** Its ends contradict each other dangerously: the supply here and the common there, or a sensor here and 24 V there. */
 		CONTRADICTORY
 	}
 
@@ -44,9 +45,13 @@ public record Conductor(int item, Wire wire) {
 		} else if (wire.gauge().value().filter(g -> g.in(Unit.AWG) <= THICK_AWG).isPresent()) {
 			return Fitness.THICK;
 		} else if (touches(SENSOR)) {
-			return Fitness.SENSOR;
+			return isOnSensorsOnly() ? Fitness.SENSOR : Fitness.CONTRADICTORY;
 		}
 		return touches(HOT) && touches(Set.of(TerminalMark.C)) ? Fitness.CONTRADICTORY : Fitness.FIT;
+	}
+
+	private boolean isOnSensorsOnly() {
+		return Stream.of(control(), equipment()).flatMap(Optional::stream).allMatch(end -> SENSOR.contains(end) || NO_VOLTAGE.contains(end));
 	}
 
 	/** @return whether one of its ends is known to be on one of {@code marks} */
@@ -66,7 +71,7 @@ public record Conductor(int item, Wire wire) {
 
 	/** @return whether it is known to be landed nowhere */
 	public boolean isSpare() {
-		return List.of(control(), equipment()).stream().allMatch(end -> end.filter(m -> m == TerminalMark.NOT_LANDED).isPresent());
+		return Stream.of(control(), equipment()).allMatch(end -> end.filter(m -> m == TerminalMark.NOT_LANDED).isPresent());
 	}
 
 	/** @return its colour, or "conductor of unknown colour" */

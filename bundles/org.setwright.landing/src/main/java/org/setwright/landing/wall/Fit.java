@@ -32,7 +32,7 @@ public record Fit(int change, int doubt, int colour) {
 	 */
 	public static Optional<Fit> of(Conductor conductor, Need need, boolean heatPump) {
 		return allowed(conductor, need.duty(), heatPump)
-				? Optional.of(new Fit(change(conductor, need.duty(), heatPump), doubt(conductor, need.duty(), heatPump), colour(conductor, need.duty())))
+				? Optional.of(new Fit(change(conductor, need, heatPump), doubt(conductor, need.duty(), heatPump), colour(conductor, need.duty())))
 				: Optional.empty();
 	}
 
@@ -48,15 +48,11 @@ public record Fit(int change, int doubt, int colour) {
 		return duty.isSupply() ? !mayBeCommon : !conductor.touches(Conductor.HOT);
 	}
 
-	private static int change(Conductor conductor, Duty duty, boolean heatPump) {
-		boolean wall = conductor.control().filter(duty.atWall()::contains).isPresent();
-		boolean equipment = belongs(conductor, duty);
-		boolean perhaps = isPerhapsCommon(conductor, duty, heatPump);
+	private static int change(Conductor conductor, Need need, boolean heatPump) {
+		boolean wall = conductor.control().filter(need.atWall()::contains).isPresent();
+		boolean equipment = need.duty() == Duty.SWITCH || conductor.equipment().filter(need.atEquipment()::contains).isPresent();
+		boolean perhaps = isPerhapsCommon(conductor, need.duty(), heatPump);
 		return (wall ? 0 : change(conductor.control(), false)) + (equipment ? 0 : change(conductor.equipment(), wall && perhaps));
-	}
-
-	private static boolean belongs(Conductor conductor, Duty duty) {
-		return duty == Duty.SWITCH || conductor.equipment().filter(duty.atEquipment()::contains).isPresent();
 	}
 
 	private static int change(Optional<TerminalMark> end, boolean stays) {
@@ -81,7 +77,7 @@ public record Fit(int change, int doubt, int colour) {
 		Optional<TerminalMark> wall = conductor.control().filter(m -> m != TerminalMark.NOT_LANDED);
 		Optional<TerminalMark> equipment = conductor.equipment().filter(m -> m != TerminalMark.NOT_LANDED);
 		return wall.isPresent() && equipment.isPresent() && !wall.equals(equipment)
-				&& List.of(Duty.values()).stream().noneMatch(d -> d.atWall().contains(wall.get()) && d.atEquipment().contains(equipment.get()));
+				&& List.of(Duty.values()).stream().filter(d -> d != Duty.SWITCH).noneMatch(d -> d.atWall().contains(wall.get()) && d.atEquipment().contains(equipment.get()));
 	}
 
 	private static int colour(Conductor conductor, Duty duty) {

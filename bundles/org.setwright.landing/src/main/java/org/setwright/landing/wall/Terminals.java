@@ -61,7 +61,7 @@ public final class Terminals {
 
 	/** @param used marks of the controller that other conductors have taken @return where to land {@code need} at the wall; empty when the controller has no terminal for it */
 	public Optional<TerminalMark> atWall(Need need, List<TerminalMark> used) {
-		List<TerminalMark> wanted = need.duty() == Duty.CHANGEOVER ? valveMarks() : part(need, need.duty().atWall());
+		List<TerminalMark> wanted = need.duty() == Duty.CHANGEOVER ? valveMarks() : part(need, need.atWall());
 		return wanted.stream().filter(m -> controller.isEmpty() || controller.get().contains(m)).filter(m -> need.of() > 1 || !used.contains(m)).findFirst();
 	}
 
@@ -71,7 +71,7 @@ public final class Terminals {
 		conductor.flatMap(Conductor::equipment).filter(m -> need.of() == 1)
 				.filter(m -> need.duty().atEquipment().contains(m) || conductor.filter(c -> Fit.isPerhapsCommon(c, need.duty(), heatPump)).isPresent())
 				.filter(m -> m != TerminalMark.X || !offers(TerminalMark.C)).ifPresent(wanted::add);
-		wanted.addAll(need.duty() == Duty.CHANGEOVER ? valveMarks() : part(need, need.duty().atEquipment()));
+		wanted.addAll(need.duty() == Duty.CHANGEOVER ? valveMarks() : part(need, need.atEquipment()));
 		if (need.duty() == Duty.COMMON) {
 			wanted.add(TerminalMark.X);
 			wanted.addAll(heatPump ? List.of() : List.of(TerminalMark.B));
@@ -87,7 +87,7 @@ public final class Terminals {
 		return equipment.isEmpty() || equipment.get().contains(mark);
 	}
 
-	/** Of a sensor pair, each conductor its own letter. */
+	/** Of a pair on terminals of two letters, each conductor its own. */
 	private static List<TerminalMark> part(Need need, List<TerminalMark> marks) {
 		return need.of() > 1 && marks.size() > 1 ? List.of(marks.get(Math.min(need.part(), marks.size()) - 1)) : marks;
 	}
