@@ -51,6 +51,17 @@ class AnswersTest {
 			elm    | instead-mill.json    | 0 | instead mill spare 1 --as json
 			elm    | matters-larch.txt    | 0 | matters larch
 			elm    | apart.txt            | 0 | apart larch mill
+			walls  | landing-four.txt     | 0 | landing four
+			walls  | landing-four.json    | 0 | landing four --as json
+			walls  | landing-four.csv     | 0 | landing four --as csv
+			walls  | landing-spare.txt    | 0 | landing spare
+			walls  | landing-pump.txt     | 0 | landing pump
+			walls  | landing-open.txt     | 0 | landing open
+			walls  | landing-line.txt     | 0 | landing line
+			walls  | landing-two.txt      | 0 | landing two
+			walls  | landing-pile.txt     | 0 | landing thermopile
+			walls  | landing-more.txt     | 0 | landing sensor
+			walls  | landing-more.csv     | 0 | landing sensor --as csv
 			elm    | words.txt            | 0 | words
 			elm    | words-pump.txt       | 0 | words pump
 			elm    | words.json           | 0 | words --as json

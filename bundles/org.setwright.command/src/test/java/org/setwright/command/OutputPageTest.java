@@ -40,6 +40,7 @@ class OutputPageTest {
 			why   | elm why larch, elm why mill, elm why new, elm why mill heater
 			silent | elm silent mill
 			instead | elm instead mill spare 1
+			landing | walls landing four, walls landing spare, walls landing pump, walls landing open, walls landing line, walls landing sensor
 			matters | elm matters larch
 			apart | elm apart larch mill
 			words | elm words
@@ -54,9 +55,9 @@ class OutputPageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "matters larch", "apart larch mill", "words" })
+	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "matters larch", "apart larch mill", "words" })
 	void columnsAreAsDescribed(String words) throws IOException {
-		String header = Typed.inSampleBook("elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
+		String header = Typed.inSampleBook(words.startsWith("landing") ? "walls" : "elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
 		assertTrue(page().contains("| `" + words.split(" ")[0] + "` | `" + header + "` |"), header);
 	}
 

@@ -46,9 +46,12 @@ record Typed(int exit, String out, String err) {
 		return new At(Trade.catalogue(), folder, folder.resolve("no-starter"), 80, false, true);
 	}
 
-	/** @return a place 80 characters wide without colour, in the sample book {@code name}, with the sample catalogue */
+	/**
+	 * @return a place 80 characters wide without colour, in the sample book {@code name}, with the sample catalogue; with
+	 *         the trade's own for "walls"
+	 */
 	static At inSampleBook(String name) {
-		return new At(Sample.CATALOGUE, Path.of("src/test/resources/books", name), Path.of("no-starter"), 80, false, true);
+		return new At(name.equals("walls") ? Trade.catalogue() : Sample.CATALOGUE, Path.of("src/test/resources/books", name), Path.of("no-starter"), 80, false, true);
 	}
 
 	private static PrintStream utf8(ByteArrayOutputStream bytes) {

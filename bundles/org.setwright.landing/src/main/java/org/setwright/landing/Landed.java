@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setwright.landing.need.Check;
 import org.setwright.landing.need.Duty;
 import org.setwright.landing.need.Need;
@@ -69,18 +71,18 @@ final class Landed {
 			case KEEP -> conductor.equipment().isEmpty() ? "The old control had it on " + conductor.control().orElseThrow().label() + "."
 					: "It does this already, and stays.";
 			case NEW -> (conductor.isSpare() ? "It is spare; " : "Nobody has said where it is landed; ") + against(need, conductor) + ".";
-			case MOVE -> (oneEndStays(need, conductor) ? "One of its ends is where it belongs; " : "Where it was landed, " + was(conductor) + ", it is wanted less or not at all; ")
-					+ against(need, conductor) + ".";
+			case MOVE -> moved(need, conductor) + against(need, conductor) + ".";
 		};
 	}
 
-	private static boolean oneEndStays(Need need, Conductor conductor) {
-		return conductor.control().filter(need.atWall()::contains).isPresent() || conductor.equipment().filter(need.atEquipment()::contains).isPresent();
-	}
-
-	private static String was(Conductor conductor) {
-		return java.util.stream.Stream.of(conductor.control(), conductor.equipment()).flatMap(Optional::stream).filter(m -> m != TerminalMark.NOT_LANDED)
-				.map(TerminalMark::label).distinct().collect(java.util.stream.Collectors.joining(" and "));
+	private static String moved(Need need, Conductor conductor) {
+		if (conductor.control().filter(need.atWall()::contains).isPresent() || conductor.equipment().filter(need.atEquipment()::contains).isPresent()) {
+			return "One of its ends is where it belongs; ";
+		} else if (conductor.touches(AMBIGUOUS)) {
+			return "Its mark tells nothing of what it does; ";
+		}
+		return "Where it was landed, on " + Stream.of(conductor.control(), conductor.equipment()).flatMap(Optional::stream).filter(m -> m != TerminalMark.NOT_LANDED)
+				.map(TerminalMark::label).distinct().collect(Collectors.joining(" and ")) + ", it can be spared; ";
 	}
 
 	/** What speaks for it against the best of those that were not chosen. */

@@ -19,7 +19,6 @@ import org.setwright.landing.plan.Unserved;
 import org.setwright.landing.plan.Unused;
 import org.setwright.landing.plan.Warning;
 import org.setwright.landing.wall.Conductor;
-import org.setwright.landing.wall.Fit;
 import org.setwright.landing.wall.Terminals;
 import org.setwright.trade.catalogue.Job.Presence;
 import org.setwright.trade.controller.ControllerTerminal;
@@ -47,10 +46,11 @@ final class Planner {
 		List<Need> possible = withTerminal(needs, terminals, unserved);
 		List<Conductor> conductors = conductors();
 		List<Conductor> looked = conductors.stream().sorted(Conductor.ORDER).limit(Assignment.mostConductors()).toList();
-		Map<Need, Conductor> landed = Assignment.best(possible, looked, question(possible, heatPump)).landed();
+		Costs costs = new Costs(setUp, possible, looked);
+		Map<Need, Conductor> landed = Assignment.best(possible, looked, costs).landed();
 		List<Shared> shared = new ArrayList<>();
 		Remedies remedies = new Remedies(setUp, landed);
-		possible.stream().filter(n -> !landed.containsKey(n)).forEach(n -> without(n, possible, landed, shared, unserved, remedies));
+		possible.stream().filter(n -> !landed.containsKey(n)).forEach(n -> without(n, costs, landed, shared, unserved, remedies));
 		unserved.sort(java.util.Comparator.comparing(Unserved::need, Need.ORDER));
 		return new LandingPlan(List.of(), landings(landed, looked, terminals, heatPump), shared, unused(conductors, landed, heatPump), unserved, toFindOut(terminals, unserved),
 				Precautions.of(setUp));
@@ -80,22 +80,8 @@ final class Planner {
 		return possible;
 	}
 
-	private Assignment.Question question(List<Need> needs, boolean heatPump) {
-		return new Assignment.Question() {
-			@Override
-			public Optional<Fit> fit(Need need, Conductor conductor) {
-				return Fit.of(conductor, need, heatPump);
-			}
-
-			@Override
-			public int without(Need need) {
-				return Economy.of(setUp, need, needs).map(e -> Math.min(e.weight(), need.weight())).orElse(need.weight());
-			}
-		};
-	}
-
-	private void without(Need need, List<Need> needs, Map<Need, Conductor> landed, List<Shared> shared, List<Unserved> unserved, Remedies remedies) {
-		Optional<Economy> economy = Economy.of(setUp, need, needs);
+	private static void without(Need need, Costs costs, Map<Need, Conductor> landed, List<Shared> shared, List<Unserved> unserved, Remedies remedies) {
+		Optional<Economy> economy = costs.economy(need);
 		Optional<Conductor> with = economy.flatMap(e -> landed.entrySet().stream().filter(l -> l.getKey().duty() == e.with()).map(Map.Entry::getValue).findFirst());
 		if (with.isPresent()) {
 			shared.add(new Shared(need, with.get(), economy.get()));

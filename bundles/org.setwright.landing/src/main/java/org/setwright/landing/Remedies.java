@@ -43,7 +43,7 @@ final class Remedies {
 	}
 
 	Unserved unserved(Need need) {
-		List<String> remedies = need.duty().isSensor() ? sensor() : switch (need.duty()) {
+		List<String> remedies = notListed() ? List.of("List the conductors at the wall, with the power off, and plan again.") : need.duty().isSensor() ? sensor() : switch (need.duty()) {
 			case SUPPLY, HEATING_SUPPLY, COOLING_SUPPLY, SWITCH -> List.of(PULL);
 			case COMMON -> common();
 			case FAN -> List.of(PULL, TWO_OVER_ONE);
@@ -57,14 +57,18 @@ final class Remedies {
 		return new Unserved(need, because(need), SetUp.COMMON_PRACTICE, remedies.stream().map(Remedies::usual).toList());
 	}
 
+	private boolean notListed() {
+		return setUp.job().entry(Wire.class).presence() == Presence.UNKNOWN;
+	}
+
 	private String because(Need need) {
-		if (setUp.job().entry(Wire.class).presence() == Presence.UNKNOWN) {
+		if (notListed()) {
 			return "Nobody has listed the conductors at the wall.";
 		} else if (need.duty().isSensor()) {
 			return "No sound pair on sensor terminals reaches the wall, and a conductor beside 24 V is none.";
 		}
 		return switch (need.strength()) {
-			case NEEDED -> "No conductor fit for it is left: what is more important comes first.";
+			case NEEDED -> "No conductor fit for it is left: the others already do what the job needs, or what is more important.";
 			case OPEN -> "No conductor is left for it, should it turn out to be needed.";
 			case WANTED -> "No conductor is left for it, and the job works without.";
 		};

@@ -5,28 +5,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.setwright.engine.outcome.Outcome;
-import org.setwright.landing.need.Duty;
 import org.setwright.landing.need.Need;
 import org.setwright.landing.need.Needs;
-import org.setwright.landing.need.SetUp;
 import org.setwright.landing.wall.Conductor;
-import org.setwright.landing.wall.Fit;
 import org.setwright.trade.wiring.Wire;
 
 /** Tries every way to land the conductors of a small job, and keeps the best. */
 final class AllWays {
-	private final SetUp setUp;
+	private final Costs costs;
 	private final List<Need> needs;
 	private final List<Conductor> conductors;
-	private final boolean heatPump;
 	private Worth best;
 
 	private AllWays(Outcome outcome) {
-		setUp = new SetUp(outcome);
+		costs = Worth.costs(outcome);
 		needs = Needs.of(outcome);
 		List<Wire> wires = outcome.job().all(Wire.class);
 		conductors = IntStream.range(0, wires.size()).mapToObj(i -> new Conductor(i, wires.get(i))).toList();
-		heatPump = needs.stream().anyMatch(n -> n.duty() == Duty.CHANGEOVER);
 	}
 
 	static Worth best(Outcome outcome) {
@@ -38,7 +33,7 @@ final class AllWays {
 	private void land(int conductor, Map<Need, Conductor> landed) {
 		if (conductor == conductors.size()) {
 			boolean whole = landed.keySet().stream().allMatch(n -> landed.keySet().stream().filter(m -> m.duty() == n.duty()).count() == n.of());
-			Worth worth = Worth.of(setUp, needs, landed);
+			Worth worth = Worth.of(costs, needs, landed);
 			if (whole && (best == null || worth.compareTo(best) < 0)) {
 				best = worth;
 			}
@@ -46,7 +41,7 @@ final class AllWays {
 		}
 		land(conductor + 1, landed);
 		for (Need need : needs) {
-			if (!landed.containsKey(need) && Fit.of(conductors.get(conductor), need, heatPump).isPresent()) {
+			if (!landed.containsKey(need) && costs.fit(need, conductors.get(conductor)).isPresent()) {
 				landed.put(need, conductors.get(conductor));
 				land(conductor + 1, landed);
 				landed.remove(need);

@@ -130,13 +130,13 @@ class HeatPumpTest {
 	}
 
 	@Test
-	void tooFewConductorsForAHeatPumpNameWhatIsLeftOut() {
+	void noCallIsRobbedToFeedAnother() {
 		assertPlan("""
 				red: 24 V supply, wall R, equipment R, keep
 				yellow: compressor, wall Y, equipment Y, keep
-				white: changeover valve, wall W>O, equipment W>O, move
 				green: indoor fan, wall G, equipment G, keep
-				none for auxiliary heat
+				white: auxiliary heat, wall W>Aux, equipment W, keep
+				none for changeover valve
 				none for common
 				""", ONE.replace("common at the wall: yes", "common at the wall: no") + COOLING_PUMP + ELEMENTS + """
 				wires:

@@ -28,7 +28,7 @@ record LandingText(Page page) {
 		landings(plan);
 		section("Without a conductor of its own", plan.shared(), this::shared);
 		section("Not landed", plan.unused(), this::unused);
-		section("No conductor for", plan.unserved(), this::unserved);
+		unserved(plan.unserved());
 		section("Taken for granted until somebody looks", plan.toFindOut(), c -> page.line(2, Style.ATTENTION, c.sentence()));
 		warnings("Cautions", plan.cautions());
 	}
@@ -60,8 +60,8 @@ record LandingText(Page page) {
 		page.row(2, new Cell(CONDUCTOR, Style.STRONG, Named.conductor(landing.conductor())), new Cell(DUTY, Style.PLAIN, landing.need().label()),
 				new Cell(END, Style.PLAIN, landing.atWall().text()), Cell.rest(Style.PLAIN, Named.equipment(landing.atEquipment())));
 		page.line(4, Style.PLAIN, landing.change().label() + ": " + landing.reason());
-		for (Check check : landing.checks()) {
-			page.line(4, Style.ATTENTION, "first: " + check.sentence());
+		if (!landing.checks().isEmpty()) {
+			page.line(4, Style.ATTENTION, "first: " + landing.checks().stream().map(Check::sentence).collect(Collectors.joining(" ")));
 		}
 		if (!landing.heldOpenBy().isEmpty()) {
 			page.line(4, Style.ATTENTION, "held open by: " + landing.heldOpenBy().stream().map(Setting::label).collect(Collectors.joining(", ")));
@@ -81,13 +81,27 @@ record LandingText(Page page) {
 		page.line(4, Style.QUIET, "source: " + unused.source());
 	}
 
-	private void unserved(Unserved unserved) {
-		page.row(2, new Cell(CONDUCTOR + 2 + DUTY, Style.ALARM, unserved.label()), Cell.rest(Style.PLAIN, Named.strength(unserved.need())));
-		page.line(4, Style.PLAIN, unserved.need().because() + " " + unserved.because());
+	/** Remedies that are the same for several stand once, below the last of them. */
+	private void unserved(List<Unserved> all) {
+		if (!all.isEmpty()) {
+			page.blank().line(0, Style.STRONG, "No conductor for");
+		}
+		for (int i = 0; i < all.size(); i++) {
+			Unserved one = all.get(i);
+			page.row(2, new Cell(CONDUCTOR + 2 + DUTY, Style.ALARM, one.label()), Cell.rest(Style.PLAIN, Named.strength(one.need())));
+			page.line(4, Style.PLAIN, one.need().because() + " " + one.because());
+			page.line(4, Style.QUIET, "source: " + one.need().source());
+			if (i + 1 == all.size() || !all.get(i + 1).remedies().equals(one.remedies())) {
+				remedies(one);
+			}
+		}
+	}
+
+	private void remedies(Unserved unserved) {
 		int number = 1;
 		for (Unserved.Remedy remedy : unserved.remedies()) {
-			page.row(4, new Cell(2, Style.PLAIN, number++ + "."), Cell.rest(Style.PLAIN, remedy.sentence()));
+			page.row(6, new Cell(2, Style.PLAIN, number++ + "."), Cell.rest(Style.PLAIN, remedy.sentence()));
 		}
-		page.line(4, Style.QUIET, "source: " + unserved.need().source() + "; remedies: " + unserved.source());
+		page.line(6, Style.QUIET, "source: " + unserved.source());
 	}
 }

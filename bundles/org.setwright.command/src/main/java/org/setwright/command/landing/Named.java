@@ -25,7 +25,7 @@ final class Named {
 
 	/** @return where a conductor that is not landed sits now */
 	static String now(Conductor conductor) {
-		return "wall " + mark(conductor.control()) + ", equipment " + mark(conductor.equipment());
+		return conductor.isSpare() ? "spare" : "wall " + mark(conductor.control()) + ", equipment " + mark(conductor.equipment());
 	}
 
 	/** @return an end with its machine */
