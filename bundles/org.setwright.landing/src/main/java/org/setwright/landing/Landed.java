@@ -111,22 +111,28 @@ final class Landed {
 		if (!conductor.wire().condition().isKnown() && !isProved(need, conductor)) {
 			checks.add(new Check("Ring it out from end to end and against the others.", setUp.place(Wire.class, conductor.item(), "condition")));
 		}
-		if (conductor.equipment().isEmpty() && need.duty() != Duty.SWITCH) {
+		if (need.duty() != Duty.SWITCH) {
+			traced(conductor, checks);
+		}
+		if (need.duty() == Duty.CHANGEOVER) {
+			there.flatMap(this::valveContradicts).ifPresent(checks::add);
+		}
+		return checks;
+	}
+
+	private void traced(Conductor conductor, List<Check> checks) {
+		if (conductor.equipment().isEmpty()) {
 			checks.add(new Check("Trace it to its other end before landing it.", setUp.place(Wire.class, conductor.item(), "atEquipment")));
 		}
 		if (conductor.touches(AMBIGUOUS)) {
 			checks.add(Check.of("Its mark is ambiguous, and X may be the common: trace it, and find out what it does now, before moving it."));
-		} else if (Fit.isPerhapsCommon(conductor, need.duty(), heatPump)) {
+		} else if (Fit.mayBeCommon(conductor, heatPump)) {
 			checks.add(Check.of("On some old equipment B is the common, on other it powers a valve: trace it and measure R against it before landing it."));
 		}
 		if (Fit.endsDisagree(conductor)) {
 			checks.add(Check.of("Its ends are landed on " + conductor.control().orElseThrow().label() + " and " + conductor.equipment().orElseThrow().label()
 					+ ": it is joined, crossed or misread somewhere, so trace it from end to end."));
 		}
-		if (need.duty() == Duty.CHANGEOVER) {
-			there.flatMap(this::valveContradicts).ifPresent(checks::add);
-		}
-		return checks;
 	}
 
 	/** It worked on the terminals it stays on: no better test than that. */

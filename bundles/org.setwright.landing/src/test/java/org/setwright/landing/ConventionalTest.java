@@ -183,14 +183,14 @@ class ConventionalTest {
 				controller: { power: common conductor, separate supplies: yes }
 				wires:
 				  - { colour: red, at control: Rh, at equipment: R, condition: sound }
-				  - { colour: black, at control: Rc, at equipment: Rc, condition: sound }
+				  - { colour: black, at control: Rc, at equipment: R, condition: sound }
 				  - { colour: white, at control: W, at equipment: W, condition: sound }
 				  - { colour: yellow, at control: Y, at equipment: Y, condition: sound }
 				  - { colour: green, at control: G, at equipment: G, condition: sound }
 				  - { colour: blue, at control: C, at equipment: C, condition: sound }
 				not fitted: everything else
 				"""));
-		assertTrue(said.startsWith("red: 24 V supply for heating, wall Rh, equipment R, keep\nblack: 24 V supply for cooling, wall Rc, equipment Rc, keep"), said);
+		assertTrue(said.startsWith("red: 24 V supply for heating, wall Rh, equipment R, keep ?\nblack: 24 V supply for cooling, wall Rc, equipment R, keep ?"), said);
 		assertTrue(said.contains("blue: common, wall C, equipment C, keep ?"), "which transformer the common is of has to be found out: " + said);
 	}
 

@@ -85,9 +85,10 @@ class TroubleTest {
 				  - { colour: white, at control: W, at equipment: other, condition: sound }
 				""";
 		assertPlan("""
-				red: thermopile switch, conductor 1 of 2, wall R, equipment as it is, keep ?
-				white: thermopile switch, conductor 2 of 2, wall W, equipment as it is, keep ?
+				red: thermopile switch, conductor 1 of 2, wall R, equipment as it is, keep
+				white: thermopile switch, conductor 2 of 2, wall W, equipment as it is, keep
 				""", cabin);
+		assertFalse(landing(plan(cabin.replace("rated for: 24 V and millivolt, ", "")), Duty.SWITCH).isSure(), "whether it is rated has to be found out");
 		assertEquals("stop: The heater makes its", Plans.said(plan(cabin.replace("24 V and millivolt", "24 V"))));
 		assertTrue(Plans.said(plan(cabin.replace("power: batteries", "power: common conductor"))).contains("stop: The controller needs 24"));
 	}
@@ -166,6 +167,14 @@ class TroubleTest {
 		Landing common = landing(plan(FURNACE + WHITE + "  - { colour: blue, at control: C, at equipment: B, condition: sound }\n"), Duty.COMMON);
 		assertEquals("blue: common, wall C, equipment B, keep ?", Plans.said(common));
 		assertTrue(common.checks().get(0).sentence().startsWith("On some old equipment B is the common"));
+	}
+
+	@Test
+	void bOnOldEquipmentIsTracedBeforeItServesAnythingElse() {
+		String boiler = "site power: { voltage: 24 V }\ntransformers: [heating and cooling]\nindoor unit: { kind: boiler, fuel: oil, stages: 1 }\ncontroller: { power: batteries, separate supplies: no }\n"
+				+ "not fitted: everything else\nwires:\n  - { colour: red, at control: R, at equipment: R, condition: sound }\n  - { colour: white, at control: not landed, at equipment: %s, condition: sound }\n";
+		assertFalse(landing(plan(boiler.formatted("B")), Duty.HEAT).isSure());
+		assertTrue(landing(plan(boiler.formatted("not landed")), Duty.HEAT).isSure());
 	}
 
 	@Test

@@ -14,6 +14,8 @@ public final class SupplyNeeds {
 	private static final String LINK = "SUPPLY_LINK";
 	private static final String POWER = "CONTROLLER_POWER";
 
+	private static final Check LINK_OUT = Check.of("Take the link between Rh and Rc out, and see which R belongs to which transformer.");
+
 	private SupplyNeeds() {
 	}
 
@@ -25,8 +27,8 @@ public final class SupplyNeeds {
 	static List<Need> of(SetUp setUp) {
 		List<Need> needs = new ArrayList<>();
 		if (twoSupplies(setUp)) {
-			needs.add(setUp.grounded(Need.of(Duty.HEATING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds heating, on Rh."), LINK));
-			needs.add(setUp.grounded(Need.of(Duty.COOLING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds cooling, on Rc."), LINK));
+			needs.add(setUp.grounded(Need.of(Duty.HEATING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds heating, on Rh.").checking(LINK_OUT), LINK));
+			needs.add(setUp.grounded(Need.of(Duty.COOLING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds cooling, on Rc.").checking(LINK_OUT), LINK));
 		} else {
 			needs.add(setUp.grounded(Need.of(Duty.SUPPLY, Strength.NEEDED, "Every call starts from the transformer's 24 V."), LINK));
 		}

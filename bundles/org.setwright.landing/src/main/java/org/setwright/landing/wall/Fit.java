@@ -22,7 +22,6 @@ public record Fit(int change, int doubt, int colour) {
 	/** Largest change, doubt and colour there are. */
 	public static final Fit WORST = new Fit(4, 9, 4);
 	private static final Set<TerminalMark> AMBIGUOUS = Set.of(TerminalMark.X, TerminalMark.OTHER);
-	private static final Set<TerminalMark> PERHAPS_COMMON = Set.of(TerminalMark.X, TerminalMark.B);
 	private static final List<Colour> CUSTOMARY_ELSEWHERE = List.of(Colour.WHITE, Colour.YELLOW, Colour.GREEN, Colour.BLUE,
 			Colour.LIGHT_BLUE, Colour.ORANGE, Colour.BROWN);
 
@@ -32,7 +31,7 @@ public record Fit(int change, int doubt, int colour) {
 	 */
 	public static Optional<Fit> of(Conductor conductor, Need need, boolean heatPump) {
 		return allowed(conductor, need.duty(), heatPump)
-				? Optional.of(new Fit(change(conductor, need, heatPump), doubt(conductor, need.duty(), heatPump), colour(conductor, need.duty())))
+				? Optional.of(new Fit(change(conductor, need, heatPump), doubt(conductor, heatPump), colour(conductor, need.duty())))
 				: Optional.empty();
 	}
 
@@ -59,16 +58,21 @@ public record Fit(int change, int doubt, int colour) {
 		return stays ? 0 : end.isEmpty() || end.get() == TerminalMark.NOT_LANDED ? 1 : 2;
 	}
 
-	/** @return whether the other end is on a B or X that may be the common of old equipment */
+	/** @return whether the other end is on a B or X that may be the common that {@code duty} asks for */
 	public static boolean isPerhapsCommon(Conductor conductor, Duty duty, boolean heatPump) {
-		return duty == Duty.COMMON && conductor.equipment().filter(m -> m == TerminalMark.X || !heatPump && PERHAPS_COMMON.contains(m)).isPresent();
+		return duty == Duty.COMMON && mayBeCommon(conductor, heatPump);
 	}
 
-	private static int doubt(Conductor conductor, Duty duty, boolean heatPump) {
+	/** @return whether its end at the equipment is on a mark that is the common on some old equipment */
+	public static boolean mayBeCommon(Conductor conductor, boolean heatPump) {
+		return conductor.equipment().filter(m -> m == TerminalMark.X || !heatPump && m == TerminalMark.B).isPresent();
+	}
+
+	private static int doubt(Conductor conductor, boolean heatPump) {
 		int doubt = conductor.wire().condition().isKnown() ? 0 : 1;
 		doubt += conductor.equipment().isEmpty() ? 2 : 0;
 		doubt += conductor.control().isEmpty() ? 1 : 0;
-		doubt += conductor.touches(AMBIGUOUS) || isPerhapsCommon(conductor, duty, heatPump) ? 3 : 0;
+		doubt += conductor.touches(AMBIGUOUS) || mayBeCommon(conductor, heatPump) ? 3 : 0;
 		return doubt + (endsDisagree(conductor) ? 2 : 0);
 	}
 

@@ -65,7 +65,7 @@ public final class Terminals {
 		return wanted.stream().filter(m -> controller.isEmpty() || controller.get().contains(m)).filter(m -> need.of() > 1 || !used.contains(m)).findFirst();
 	}
 
-	/** @return where to land {@code need} at the equipment, where {@code conductor} sits now if that will do; empty when there is no terminal for it */
+	/** Each transformer has an R of its own. @return where to land {@code need} at the equipment, where {@code conductor} sits now if that will do; empty when there is no terminal for it */
 	public Optional<TerminalMark> atEquipment(Need need, Optional<Conductor> conductor, List<TerminalMark> used) {
 		List<TerminalMark> wanted = new ArrayList<>();
 		conductor.flatMap(Conductor::equipment).filter(m -> need.of() == 1)
@@ -76,7 +76,7 @@ public final class Terminals {
 			wanted.add(TerminalMark.X);
 			wanted.addAll(heatPump ? List.of() : List.of(TerminalMark.B));
 		}
-		return wanted.stream().filter(this::mayBeThere).filter(m -> need.of() > 1 || !used.contains(m)).findFirst();
+		return wanted.stream().filter(this::mayBeThere).filter(m -> need.of() > 1 || need.duty().isSupply() || !used.contains(m)).findFirst();
 	}
 
 	private boolean offers(TerminalMark mark) {
