@@ -9,6 +9,7 @@ import org.setwright.trade.accessories.OutdoorSensor;
 import org.setwright.trade.accessories.Ventilator;
 import org.setwright.trade.accessories.ZonePanel;
 import org.setwright.trade.calculation.facts.AuxiliaryNeed;
+import org.setwright.trade.calculation.facts.ContactorCircuit;
 import org.setwright.trade.calculation.facts.ControlCircuit;
 import org.setwright.trade.calculation.facts.ControllerSupply;
 import org.setwright.trade.calculation.facts.CoolingAirflow;
@@ -18,6 +19,7 @@ import org.setwright.trade.calculation.facts.ElectricHeatRise;
 import org.setwright.trade.calculation.facts.HeatPumpBalance;
 import org.setwright.trade.calculation.facts.HumidityLimit;
 import org.setwright.trade.calculation.facts.LocalClock;
+import org.setwright.trade.calculation.facts.StatedLoad;
 import org.setwright.trade.calculation.facts.VentilationNeed;
 import org.setwright.trade.calculation.facts.VentilatorRunTime;
 import org.setwright.trade.catalogue.Catalogue;
@@ -51,6 +53,8 @@ public final class Trade {
 			.calculatedIfAny(DualFuelChangeover.class, DualFuelChangeover::of)
 			.calculatedIfAny(ControlCircuit.class, ControlCircuit::of)
 			.calculatedIfAny(ControllerSupply.class, ControllerSupply::of)
+			.calculatedIfAny(ContactorCircuit.class, ContactorCircuit::of)
+			.calculatedIfAny(StatedLoad.class, StatedLoad::of)
 			.calculated(VentilationNeed.class, VentilationNeed::of)
 			.calculatedIfAny(VentilatorRunTime.class, VentilatorRunTime::of)
 			.calculated(HumidityLimit.class, HumidityLimit::of)

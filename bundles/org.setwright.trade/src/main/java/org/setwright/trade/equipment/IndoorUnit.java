@@ -39,7 +39,9 @@ public record IndoorUnit(
 		@Asked(label = "least temperature rise", meaning = "The lower end of the temperature rise its nameplate allows in heating.", unit = Unit.FAHRENHEIT_DEGREES, least = 5, most = 150)
 		Answer<Quantity> leastTemperatureRise,
 		@Asked(label = "most temperature rise", meaning = "The upper end of the temperature rise its nameplate allows in heating.", unit = Unit.FAHRENHEIT_DEGREES, least = 5, most = 150)
-		Answer<Quantity> mostTemperatureRise)
+		Answer<Quantity> mostTemperatureRise,
+		@Asked(label = "gas valve load", meaning = "What its gas valve draws while open, as on its label.", unit = Unit.VOLT_AMPERE, least = 0, most = 50)
+		Answer<Quantity> gasValveLoad)
 		implements Fact {
 
 	/** What the machine is. */

@@ -41,7 +41,19 @@ public record OutdoorUnit(
 		@Asked(label = "minimum off time", meaning = "How long the maker wants the compressor to rest before it starts again.", unit = Unit.MINUTE, least = 0, most = 15)
 		Answer<Quantity> minimumOffTime,
 		@Asked(label = "crankcase heater", meaning = "Whether a heater keeps the compressor's oil warm while it rests.")
-		Answer<Boolean> crankcaseHeater)
+		Answer<Boolean> crankcaseHeater,
+		@Asked(label = "contactor inrush", meaning = "What its contactor's coil draws in the moment it pulls in, as on its label.", unit = Unit.VOLT_AMPERE, least = 1, most = 200)
+		Answer<Quantity> contactorInrush,
+		@Asked(label = "contactor pull-in voltage", meaning = "The lowest voltage at which its maker promises that the contactor pulls in.", unit = Unit.VOLT, least = 12, most = 24)
+		Answer<Quantity> contactorPullIn,
+		@Asked(label = "control cable length", meaning = "Length one way of the control cable between indoor and outdoor unit.", unit = Unit.FOOT, least = 1, most = 500)
+		Answer<Quantity> controlCableLength,
+		@Asked(label = "control cable gauge", meaning = "Thickness of the conductors between indoor and outdoor unit.", unit = Unit.AWG, least = 10, most = 26)
+		Answer<Quantity> controlCableGauge,
+		@Asked(label = "contactor holding load", meaning = "What its contactor's coil draws while it holds, as on its label.", unit = Unit.VOLT_AMPERE, least = 0, most = 50)
+		Answer<Quantity> contactorHolding,
+		@Asked(label = "changeover valve load", meaning = "What its changeover valve draws while powered, as on its label.", unit = Unit.VOLT_AMPERE, least = 0, most = 50)
+		Answer<Quantity> changeoverValveLoad)
 		implements Fact {
 
 	/** What the machine does. */

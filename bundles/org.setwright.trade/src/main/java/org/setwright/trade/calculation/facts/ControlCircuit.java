@@ -52,13 +52,13 @@ public record ControlCircuit(
 	}
 
 	private static ControlCircuit computed(Stated stated) {
-		Answer<Double> load = ControlLoad.voltAmperes(stated);
+		Answer<Double> load = ControlLoad.voltAmperes(stated, ControlLoad.Coils.USUAL);
 		return new ControlCircuit(Stated.quantity(load, VOLT_AMPERE), Stated.quantity(Answer.both(rating(stated), load,
 				(rating, va) -> ControlTransformer.of24Volts(rating).spareVoltAmperes(va)), VOLT_AMPERE));
 	}
 
 	/** The smallest, should several be said to feed both; unknown while one that might has not been looked up. */
-	private static Answer<Double> rating(Stated stated) {
+	static Answer<Double> rating(Stated stated) {
 		List<Answer<Double>> ratings = stated.job().all(Transformer.class).stream()
 				.filter(t -> !t.feeds().map(ControlCircuit::feedsBoth).equals(Answer.of(false)))
 				.map(t -> t.feeds().then(feeds -> t.rating().map(q -> q.in(VOLT_AMPERE)))).toList();

@@ -27,18 +27,24 @@ final class ControlLoad {
 	private ControlLoad() {
 	}
 
+	/** What the larger coils hold with, in VA. */
+	record Coils(Answer<Double> contactor, Answer<Double> changeoverValve, Answer<Double> gasValve) {
+		/** By their usual draw. */
+		static final Coils USUAL = new Coils(Answer.of(CONTACTOR), Answer.of(VALVE), Answer.of(VALVE));
+	}
+
 	/** The compressor with its auxiliary heat, or the indoor unit's own heat, whichever draws more, and all else. */
-	static Answer<Double> voltAmperes(Stated stated) {
-		Answer<Double> calls = Answer.both(Stated.sum(compressor(stated), auxiliary(stated)), ownHeat(stated), Math::max);
+	static Answer<Double> voltAmperes(Stated stated, Coils coils) {
+		Answer<Double> calls = Answer.both(Stated.sum(compressor(stated, coils), auxiliary(stated)), ownHeat(stated, coils), Math::max);
 		return Stated.sum(stated.number(Controller.class, Controller::powerDraw, VOLT_AMPERE), fan(stated), calls,
 				accessory(stated, Humidifier.class, Humidifier::poweredBy, Humidifier::load),
 				accessory(stated, Dehumidifier.class, Dehumidifier::poweredBy, Dehumidifier::load),
 				accessory(stated, Ventilator.class, Ventilator::poweredBy, Ventilator::load), zonePanel(stated));
 	}
 
-	private static Answer<Double> compressor(Stated stated) {
-		return ifAny(stated, OutdoorUnit.class, unit -> Answer.both(unit.kind(), unit.stages(), (kind, stages) -> CONTACTOR
-				+ RELAY * (stages - 1) + (kind == OutdoorUnit.Kind.AIR_CONDITIONER ? 0 : VALVE)));
+	private static Answer<Double> compressor(Stated stated, Coils coils) {
+		return ifAny(stated, OutdoorUnit.class, unit -> Stated.sum(coils.contactor(), unit.stages().map(stages -> RELAY * (stages - 1)),
+				unit.kind().then(kind -> kind == OutdoorUnit.Kind.AIR_CONDITIONER ? Answer.of(0.0) : coils.changeoverValve())));
 	}
 
 	private static Answer<Double> auxiliary(Stated stated) {
@@ -49,9 +55,9 @@ final class ControlLoad {
 		}));
 	}
 
-	private static Answer<Double> ownHeat(Stated stated) {
+	private static Answer<Double> ownHeat(Stated stated, Coils coils) {
 		return ifAny(stated, IndoorUnit.class, unit -> unit.fuel().then(fuel -> switch (fuel) {
-			case NATURAL_GAS, PROPANE -> Answer.of(VALVE);
+			case NATURAL_GAS, PROPANE -> coils.gasValve();
 			case OIL -> Answer.of(RELAY);
 			case ELECTRIC -> unit.stages().map(stages -> RELAY * stages);
 			case NO_FUEL -> Answer.of(0.0);

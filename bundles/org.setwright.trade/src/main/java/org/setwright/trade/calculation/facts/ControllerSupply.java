@@ -40,18 +40,22 @@ public record ControllerSupply(
 		return Stated.entry(Stated.and(ControlCircuit.applies(stated), supplied), () -> new ControllerSupply(drop(stated)));
 	}
 
-	private static boolean carriesSupply(TerminalMark mark) {
+	static boolean carriesSupply(TerminalMark mark) {
 		return mark == TerminalMark.R || mark == TerminalMark.RH || mark == TerminalMark.RC;
 	}
 
 	/** The largest, should several carry the supply; unknown while one that might has not been looked up. */
 	private static Answer<Quantity> drop(Stated stated) {
-		List<Answer<Double>> loops = stated.job().all(Wire.class).stream()
-				.filter(w -> !w.atEquipment().map(ControllerSupply::carriesSupply).equals(Answer.of(false)))
-				.map(w -> w.atEquipment().then(mark -> Answer.both(w.gauge(), w.length(), ControllerSupply::loopOhms))).toList();
-		Answer<Double> volts = Answer.both(Stated.all(loops, Math::max), ControlLoad.voltAmperes(stated),
+		Answer<Double> volts = Answer.both(Stated.all(loops(stated), Math::max), ControlLoad.voltAmperes(stated, ControlLoad.Coils.USUAL),
 				(ohms, va) -> ohms * va / ControlTransformer.USUAL_VOLTS);
 		return Stated.quantity(volts, VOLT);
+	}
+
+	/** @return for each conductor that carries or may carry the supply to the wall, its resistance out and back, in ohm */
+	static List<Answer<Double>> loops(Stated stated) {
+		return stated.job().all(Wire.class).stream()
+				.filter(w -> !w.atEquipment().map(ControllerSupply::carriesSupply).equals(Answer.of(false)))
+				.map(w -> w.atEquipment().then(mark -> Answer.both(w.gauge(), w.length(), ControllerSupply::loopOhms))).toList();
 	}
 
 	private static double loopOhms(Quantity gauge, Quantity length) {
