@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.setwright.workbench.jobs.JobsView;
+import org.setwright.workbench.landing.LandingView;
 import org.setwright.workbench.reasons.ReasonsView;
 import org.setwright.workbench.setup.SetupView;
 import org.setwright.workbench.startup.StartUpView;
@@ -14,10 +15,11 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(true);
-		IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.64f, layout.getEditorArea()); //$NON-NLS-1$
-		above.addView(SetupView.ID);
-		above.addView(StartUpView.ID);
-		layout.addView(JobsView.ID, IPageLayout.LEFT, 0.26f, SetupView.ID);
+		IFolderLayout answers = layout.createFolder("answers", IPageLayout.TOP, 0.64f, layout.getEditorArea()); //$NON-NLS-1$
+		answers.addView(SetupView.ID);
+		answers.addView(LandingView.ID);
+		answers.addView(StartUpView.ID);
+		layout.addView(JobsView.ID, IPageLayout.LEFT, 0.26f, "answers"); //$NON-NLS-1$
 		layout.addView(ReasonsView.ID, IPageLayout.RIGHT, 0.45f, layout.getEditorArea());
 	}
 }

@@ -5,6 +5,7 @@ import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.setwright.workbench.contents.ContentsView;
 import org.setwright.workbench.jobs.JobsView;
+import org.setwright.workbench.landing.LandingView;
 import org.setwright.workbench.reasons.ReasonsView;
 import org.setwright.workbench.setup.SetupView;
 import org.setwright.workbench.startup.StartUpView;
@@ -19,9 +20,10 @@ public final class WritePerspective implements IPerspectiveFactory {
 		layout.setEditorAreaVisible(true);
 		layout.addView(ContentsView.ID, IPageLayout.LEFT, 0.19f, layout.getEditorArea());
 		layout.addView(JobsView.ID, IPageLayout.BOTTOM, 0.5f, ContentsView.ID);
-		IFolderLayout beside = layout.createFolder("beside", IPageLayout.RIGHT, 0.49f, layout.getEditorArea()); //$NON-NLS-1$
-		beside.addView(SetupView.ID);
-		beside.addView(StartUpView.ID);
+		IFolderLayout answers = layout.createFolder("answers", IPageLayout.RIGHT, 0.49f, layout.getEditorArea()); //$NON-NLS-1$
+		answers.addView(SetupView.ID);
+		answers.addView(LandingView.ID);
+		answers.addView(StartUpView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, layout.getEditorArea()); //$NON-NLS-1$
 		below.addView(ReasonsView.ID);
 		below.addView(IPageLayout.ID_PROBLEM_VIEW);
