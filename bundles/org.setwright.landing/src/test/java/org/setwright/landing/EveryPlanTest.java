@@ -12,8 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.setwright.landing.need.Need;
 import org.setwright.landing.need.Needs;
 import org.setwright.landing.plan.Landing;
+import org.setwright.landing.plan.Unserved;
 import org.setwright.landing.wall.Conductor;
 import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.Fact;
@@ -58,6 +60,22 @@ class EveryPlanTest {
 			}
 		}
 		assertTrue(seen > JOBS, "only " + seen + " landings were looked at");
+	}
+
+	@Test
+	void noConductorIsTakenFromWhatTheJobNeedsAndItAloneDoes() {
+		int left = 0;
+		for (long seed = 1; seed <= JOBS; seed++) {
+			LandingPlan plan = plan(new RandomWalls(seed).job(8));
+			for (Unserved unserved : plan.unserved()) {
+				Need need = unserved.need();
+				boolean taken = need.of() == 1 && need.strength() == Need.Strength.NEEDED && plan.landings().stream().map(Landing::conductor)
+						.anyMatch(c -> c.control().filter(need.atWall()::contains).isPresent() && c.equipment().filter(need.atEquipment()::contains).isPresent());
+				assertFalse(taken, "seed " + seed + ": " + unserved.label() + "\n" + Plans.said(plan));
+				left++;
+			}
+		}
+		assertTrue(left > JOBS, "only " + left + " needs were left");
 	}
 
 	@Test

@@ -79,6 +79,7 @@ record LandingJson(JsonGenerator json) {
 		json.writeStringField("strength", Named.strength(unserved.need()));
 		json.writeStringField("because", unserved.because());
 		json.writeStringField("source", unserved.source());
+		list("heldOpenBy", unserved.need().heldOpenBy().stream().map(Setting::id).toList(), json::writeString);
 		list("remedies", unserved.remedies(), r -> json.writeString(r.sentence()));
 		json.writeEndObject();
 	}

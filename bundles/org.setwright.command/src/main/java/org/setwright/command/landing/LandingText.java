@@ -8,6 +8,7 @@ import org.setwright.command.terminal.Page;
 import org.setwright.command.terminal.Style;
 import org.setwright.landing.LandingPlan;
 import org.setwright.landing.need.Check;
+import org.setwright.landing.need.Need;
 import org.setwright.landing.plan.Landing;
 import org.setwright.landing.plan.Shared;
 import org.setwright.landing.plan.Unserved;
@@ -63,10 +64,14 @@ record LandingText(Page page) {
 		if (!landing.checks().isEmpty()) {
 			page.line(4, Style.ATTENTION, "first: " + landing.checks().stream().map(Check::sentence).collect(Collectors.joining(" ")));
 		}
-		if (!landing.heldOpenBy().isEmpty()) {
-			page.line(4, Style.ATTENTION, "held open by: " + landing.heldOpenBy().stream().map(Setting::label).collect(Collectors.joining(", ")));
-		}
+		heldOpen(landing.need());
 		page.line(4, Style.QUIET, "source: " + landing.source());
+	}
+
+	private void heldOpen(Need need) {
+		if (!need.heldOpenBy().isEmpty()) {
+			page.line(4, Style.ATTENTION, "held open by: " + need.heldOpenBy().stream().map(Setting::label).collect(Collectors.joining(", ")));
+		}
 	}
 
 	private void shared(Shared shared) {
@@ -90,6 +95,7 @@ record LandingText(Page page) {
 			Unserved one = all.get(i);
 			page.row(2, new Cell(CONDUCTOR + 2 + DUTY, Style.ALARM, one.label()), Cell.rest(Style.PLAIN, Named.strength(one.need())));
 			page.line(4, Style.PLAIN, one.need().because() + " " + one.because());
+			heldOpen(one.need());
 			page.line(4, Style.QUIET, "source: " + one.need().source());
 			if (i + 1 == all.size() || !all.get(i + 1).remedies().equals(one.remedies())) {
 				remedies(one);

@@ -30,7 +30,9 @@ public final class SupplyNeeds {
 			needs.add(setUp.grounded(Need.of(Duty.HEATING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds heating, on Rh.").checking(LINK_OUT), LINK));
 			needs.add(setUp.grounded(Need.of(Duty.COOLING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds cooling, on Rc.").checking(LINK_OUT), LINK));
 		} else {
-			needs.add(setUp.grounded(Need.of(Duty.SUPPLY, Strength.NEEDED, "Every call starts from the transformer's 24 V."), LINK));
+			boolean linked = setUp.word(LINK).filter("FITTED"::equals).isPresent() && separate(setUp);
+			needs.add(setUp.grounded(Need.of(Duty.SUPPLY, Strength.NEEDED, linked ? "Every call starts from the transformer's 24 V; the link between R and Rc carries it to both."
+					: "Every call starts from the transformer's 24 V."), LINK));
 		}
 		common(setUp).ifPresent(needs::add);
 		return needs;
@@ -41,6 +43,10 @@ public final class SupplyNeeds {
 		boolean rated = setUp.one(Controller.class).filter(c -> c.ratedFor().isKnown()).isPresent();
 		return (rated ? need : need.checking(new Check("Find out whether the controller's maker allows it on a millivolt circuit; most are not.",
 				setUp.place(Controller.class, 0, "ratedFor")))).parts(2);
+	}
+
+	private static boolean separate(SetUp setUp) {
+		return setUp.one(Controller.class).flatMap(c -> c.separateSupplies().value()).filter(yes -> yes).isPresent();
 	}
 
 	private static boolean feeds(SetUp setUp, Feeds side) {
