@@ -56,10 +56,10 @@ class LandingTest {
 	@Test
 	void aHardStopIsShownInsteadOfAPlanAndAnotherJobReplacesIt() {
 		Bench.pick(jobs(), "Cottage 3, electric baseboards");
-		assertEquals("No plan: first clear this", conductors().getItem(0).getText());
+		assertEquals("First clear this", conductors().getItem(0).getText());
 		assertTrue(!Bench.all(Label.class, l -> l.getText().equals("No conductor may be landed yet")).isEmpty());
 		Bench.pick(jobs(), "Larch Lane 14, upstairs");
-		assertEquals("To be landed", conductors().getItem(0).getText());
+		assertEquals("To land", conductors().getItem(0).getText());
 	}
 
 	@Test

@@ -17,9 +17,9 @@ import org.setwright.workbench.look.Palette;
 
 /** The columns of the list of conductors. */
 final class LandingColumns {
-	private static final ColumnWeightData CONDUCTOR = new ColumnWeightData(24, 150);
-	private static final ColumnWeightData DUTY = new ColumnWeightData(24, 140);
-	private static final ColumnWeightData END = new ColumnWeightData(14, 84);
+	private static final ColumnWeightData CONDUCTOR = new ColumnWeightData(24, 146);
+	private static final ColumnWeightData DUTY = new ColumnWeightData(24, 130);
+	private static final ColumnWeightData END = new ColumnWeightData(14, 76);
 	private static final ColumnWeightData WHAT = new ColumnWeightData(40, 150);
 
 	private LandingColumns() {

@@ -33,7 +33,7 @@ record LandingRow(String key, String conductor, Optional<Wire.Colour> colour, Op
 		STOP,
 		/** Somebody has to look. */
 		UNKNOWN,
-		/** To be heeded. */
-		NOTE
+		/** To be heeded, by the kind of caution. */
+		DANGER, LICENSED_WORK, CHECK_AT_START_UP, NOTE
 	}
 }

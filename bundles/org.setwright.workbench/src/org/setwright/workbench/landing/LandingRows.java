@@ -36,14 +36,14 @@ final class LandingRows {
 	/** @return the headings that have lines, in the order they are read */
 	static List<Group> of(LandingPlan plan) {
 		List<Group> groups = new ArrayList<>();
-		add(groups, Messages.LandingRows_stops, plan.stops().stream().map(w -> warning(w, Mark.STOP)));
+		add(groups, Messages.LandingRows_stops, plan.stops().stream().map(LandingRows::warning));
 		add(groups, Messages.LandingRows_landed, plan.landings().stream().map(LandingRows::landing));
 		add(groups, Messages.LandingRows_shared, plan.shared().stream().map(LandingRows::shared));
 		add(groups, Messages.LandingRows_unserved, plan.unserved().stream().map(LandingRows::unserved));
 		add(groups, Messages.LandingRows_unused, plan.unused().stream().map(LandingRows::unused));
 		add(groups, Messages.LandingRows_toFindOut, plan.toFindOut().stream()
 				.map(c -> new LandingRow(c.sentence(), NONE, Optional.empty(), Optional.empty(), NONE, NONE, NONE, c.sentence(), Mark.UNKNOWN, c.sentence())));
-		add(groups, Messages.LandingRows_cautions, plan.cautions().stream().map(w -> warning(w, Mark.NOTE)));
+		add(groups, Messages.LandingRows_cautions, plan.cautions().stream().map(LandingRows::warning));
 		return groups;
 	}
 
@@ -89,8 +89,8 @@ final class LandingRows {
 				String.join(LINE, lines));
 	}
 
-	private static LandingRow warning(Warning warning, Mark mark) {
-		return new LandingRow(warning.sentence(), warning.kind().label(), Optional.empty(), Optional.empty(), NONE, NONE, NONE, warning.sentence(), mark,
+	private static LandingRow warning(Warning warning) {
+		return new LandingRow(warning.sentence(), warning.kind().label(), Optional.empty(), Optional.empty(), NONE, NONE, NONE, warning.sentence(), Mark.valueOf(warning.kind().name()),
 				warning.sentence() + BLANK + source(warning.source()));
 	}
 

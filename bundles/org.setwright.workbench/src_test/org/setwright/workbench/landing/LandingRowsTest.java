@@ -65,13 +65,19 @@ class LandingRowsTest {
 	@Test
 	void aHardStopLeavesNothingButItselfAndTheCautions() {
 		List<Group> stopped = groups(JOB.replace("voltage: 24 V", "voltage: line voltage"));
-		assertEquals(List.of("No plan: first clear this", "To heed"), stopped.stream().map(Group::heading).toList());
+		assertEquals(List.of("First clear this", "To heed"), stopped.stream().map(Group::heading).toList());
 		assertEquals("No conductor may be landed yet", LandingView.counts(plan(JOB.replace("voltage: 24 V", "voltage: line voltage"))));
 	}
 
 	@Test
 	void theSummaryCounts() {
-		assertEquals("2 to be landed, 2 of them after checking; 1 without a conductor; 1 not landed", LandingView.counts(plan(JOB)));
+		assertEquals("2 to land, 1 of them after checking; 1 without a conductor; 1 not landed", LandingView.counts(plan(JOB)));
+	}
+
+	@Test
+	void everyKindOfCautionHasASignOfItsOwn() {
+		List<Mark> marks = groups(JOB).stream().filter(g -> g.heading().equals("To heed")).flatMap(g -> g.rows().stream()).map(LandingRow::mark).toList();
+		assertEquals(List.of(Mark.DANGER, Mark.LICENSED_WORK, Mark.CHECK_AT_START_UP, Mark.NOTE), marks);
 	}
 
 	@Test
