@@ -69,9 +69,10 @@ class LandingRowsTest {
 		assertEquals("No conductor may be landed yet", LandingView.counts(plan(JOB.replace("voltage: 24 V", "voltage: line voltage"))));
 	}
 
+	/** Without a conductor are the common, and perhaps a second step of heat, to which the brown one on W2 points. */
 	@Test
 	void theSummaryCounts() {
-		assertEquals("2 to land, 1 of them after checking; 1 without a conductor; 1 not landed", LandingView.counts(plan(JOB)));
+		assertEquals("2 to land, 1 of them after checking; 2 without a conductor; 1 not landed", LandingView.counts(plan(JOB)));
 	}
 
 	@Test
