@@ -13,7 +13,7 @@ import org.setwright.workbench.look.Palette.Ink;
 /** Colours the text of a job. */
 final class JobTextColours extends TextSourceViewerConfiguration {
 	private static final Pattern PIECE = Pattern.compile("(?<comment>(?m:^|(?<=\\s))#[^\\n]*)" //$NON-NLS-1$
-			+ "|(?<string>\"(?:\\\\.|[^\"\\\\])*\"|'(?:''|[^'])*')" //$NON-NLS-1$
+			+ "|(?<string>\"(?:\\\\.|[^\"\\\\])*+\"|(?<![\\p{L}\\p{N}])'(?:''|[^'])*+')" //$NON-NLS-1$
 			+ "|(?<name>(?m:(?<=^|[{,-])\\s*[\\p{L}][^:#\\n,{}\"']*:(?=\\s|$)))"); //$NON-NLS-1$
 
 	JobTextColours(IPreferenceStore preferences) {
