@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.landing.matching.Assignment;
-import org.setwright.landing.need.Check;
 import org.setwright.landing.need.Duty;
 import org.setwright.landing.need.Economy;
 import org.setwright.landing.need.Need;
@@ -20,9 +19,6 @@ import org.setwright.landing.plan.Unused;
 import org.setwright.landing.plan.Warning;
 import org.setwright.landing.wall.Conductor;
 import org.setwright.landing.wall.Terminals;
-import org.setwright.trade.catalogue.Job.Presence;
-import org.setwright.trade.controller.ControllerTerminal;
-import org.setwright.trade.wiring.EquipmentTerminal;
 import org.setwright.trade.wiring.TerminalMark;
 import org.setwright.trade.wiring.Wire;
 
@@ -52,7 +48,7 @@ final class Planner {
 		Remedies remedies = new Remedies(setUp, landed);
 		possible.stream().filter(n -> !landed.containsKey(n)).forEach(n -> without(n, costs, landed, shared, unserved, remedies));
 		unserved.sort(java.util.Comparator.comparing(Unserved::need, Need.ORDER));
-		return new LandingPlan(List.of(), landings(landed, looked, terminals, heatPump), shared, unused(conductors, landed, heatPump), unserved, toFindOut(terminals, unserved),
+		return new LandingPlan(List.of(), landings(landed, looked, terminals, heatPump), shared, unused(conductors, landed, heatPump), unserved, TakenForGranted.of(setUp, terminals),
 				Precautions.of(setUp));
 	}
 
@@ -104,25 +100,5 @@ final class Planner {
 
 	private List<Unused> unused(List<Conductor> conductors, Map<Need, Conductor> landed, boolean heatPump) {
 		return conductors.stream().filter(c -> !landed.containsValue(c)).map(c -> Capped.of(setUp, c, heatPump)).toList();
-	}
-
-	private List<Check> toFindOut(Terminals terminals, List<Unserved> unserved) {
-		List<Check> checks = new ArrayList<>();
-		if (setUp.job().entry(Wire.class).presence() == Presence.UNKNOWN) {
-			checks.add(Check.of("Nobody has listed the conductors at the wall: open it, with the power off, and list each with its colour and both its ends."));
-		}
-		if (setUp.job().all(Wire.class).size() > Assignment.mostConductors()) {
-			checks.add(Check.of("More conductors are listed than a wall holds: only the first " + Assignment.mostConductors() + " by colour were looked at."));
-		}
-		if (setUp.open("SYSTEM_TYPE").isPresent()) {
-			checks.add(Check.of("The system type is not settled, and with it which calls there are: settle it before landing anything."));
-		}
-		if (setUp.job().entry(ControllerTerminal.class).presence() == Presence.UNKNOWN || !terminals.knowsController()) {
-			checks.add(Check.of("The controller's terminals are not listed: the letters at the wall are the customary ones; compare them with its base."));
-		}
-		if (setUp.job().entry(EquipmentTerminal.class).presence() == Presence.UNKNOWN || !terminals.knowsEquipment()) {
-			checks.add(Check.of("The equipment's terminals are not listed: the letters there are the customary ones; compare them with its diagram."));
-		}
-		return checks;
 	}
 }

@@ -31,7 +31,7 @@ final class Remedies {
 
 	/** @param controller whether the controller has a terminal for {@code need}, so that the equipment is the one that has not */
 	static Unserved noTerminal(Need need, boolean controller) {
-		String because = controller ? "The equipment has no terminal for it, as listed in the job." : "The controller has no terminal for it, as listed in the job.";
+		String because = controller ? "The equipment has no terminal for it, as entered in the job." : "The controller has no terminal for it, as entered in the job.";
 		List<String> remedies = new ArrayList<>();
 		if (!controller) {
 			remedies.add("Take a controller that has the terminal.");

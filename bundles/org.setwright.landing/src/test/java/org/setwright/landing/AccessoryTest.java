@@ -74,7 +74,22 @@ class AccessoryTest {
 	void aTerminalTheControllerLacksIsNamedAsTheReason() {
 		LandingPlan plan = plan(FURNACE.replace("boiler, fuel: natural gas, stages: 1", "furnace, fuel: natural gas, stages: 2") + WIRES + SPARE.formatted("brown") + "controller terminals: [R, W, G]\n");
 		var unserved = plan.unserved().stream().filter(u -> u.need().duty() == Duty.HEAT_2).findFirst().orElseThrow();
-		assertEquals("The controller has no terminal for it, as listed in the job.", unserved.because());
+		assertEquals("The controller has no terminal for it, as entered in the job.", unserved.because());
+	}
+
+	@Test
+	void anOutputTheControllersSheetRulesOutIsNotLanded() {
+		String vent = FURNACE.replace("ventilation output: yes", "ventilation output: %s") + WIRES + SPARE.formatted("black")
+				+ "ventilator: { kind: exhaust fan, controlled by: controller, powered by: equipment transformer, airflow: 100 cfm }\n";
+		assertTrue(Plans.said(plan(vent.formatted("yes"))).contains("black: ventilator"), Plans.said(plan(vent.formatted("yes"))));
+		assertTrue(!Plans.said(plan(vent.formatted("no"))).contains("black: ventilator"), Plans.said(plan(vent.formatted("no"))));
+	}
+
+	@Test
+	void whatNobodyHasSaidMayTakeConductorsIsNamed() {
+		String said = plan(FURNACE.replace("not fitted: everything else\n", "outdoor unit: none\n") + WIRES).toFindOut().toString();
+		assertTrue(said.contains("whether there is auxiliary heat, a zone panel, a humidifier") && !said.contains("an outdoor unit"), said);
+		assertTrue(!plan(FURNACE + WIRES).toFindOut().toString().contains("whether there is"));
 	}
 
 	@Test

@@ -199,6 +199,13 @@ class TroubleTest {
 	}
 
 	@Test
+	void transformersNobodyHasCountedMakeTheSupplyConditional() {
+		Landing supply = landing(plan(FURNACE.replace("transformers: [heating and cooling]\n", "").replace("not fitted: everything else\n", "") + WHITE + BLUE), Duty.SUPPLY);
+		assertTrue(supply.checks().stream().anyMatch(c -> c.sentence().startsWith("Count the transformers")), supply.checks().toString());
+		assertTrue(landing(plan(FURNACE + WHITE + BLUE), Duty.SUPPLY).isSure());
+	}
+
+	@Test
 	void conductorsNobodyHasListedAreAskedFor() {
 		LandingPlan plan = plan(FURNACE.substring(0, FURNACE.indexOf("wires:")).replace("not fitted: everything else\n", ""));
 		assertTrue(plan.toFindOut().stream().anyMatch(c -> c.sentence().startsWith("Nobody has listed the conductors")), plan.toFindOut().toString());

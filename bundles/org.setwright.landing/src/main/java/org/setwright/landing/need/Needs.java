@@ -16,6 +16,7 @@ public final class Needs {
 		boolean millivolt = setUp.one(SitePower.class).flatMap(p -> p.voltage().value()).filter(v -> v == SitePower.Voltage.MILLIVOLT).isPresent();
 		Stream<List<Need>> all = millivolt ? Stream.of(SupplyNeeds.thermopile(setUp), SensorNeeds.of(setUp))
 				: Stream.of(SupplyNeeds.of(setUp), CallNeeds.of(setUp), AccessoryNeeds.of(setUp), SensorNeeds.of(setUp));
-		return all.flatMap(List::stream).sorted(Need.ORDER).toList();
+		Stream<Need> needs = all.flatMap(List::stream);
+		return setUp.open("CALLS_GO_TO").map(open -> needs.map(n -> n.heldOpenBy(open))).orElse(needs).sorted(Need.ORDER).toList();
 	}
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.setwright.landing.need.Need.Strength;
 import org.setwright.trade.accessories.ZonePanel;
+import org.setwright.trade.catalogue.Job.Presence;
 import org.setwright.trade.controller.Controller;
 import org.setwright.trade.wiring.Transformer;
 import org.setwright.trade.wiring.Transformer.Feeds;
@@ -31,8 +32,8 @@ public final class SupplyNeeds {
 			needs.add(setUp.grounded(Need.of(Duty.COOLING_SUPPLY, Strength.NEEDED, "A transformer of its own feeds cooling, on Rc.").checking(LINK_OUT), LINK));
 		} else {
 			boolean linked = setUp.word(LINK).filter("FITTED"::equals).isPresent() && separate(setUp);
-			needs.add(setUp.grounded(Need.of(Duty.SUPPLY, Strength.NEEDED, linked ? "Every call starts from the transformer's 24 V; the link between R and Rc carries it to both."
-					: "Every call starts from the transformer's 24 V."), LINK));
+			needs.add(setUp.grounded(counted(setUp, Need.of(Duty.SUPPLY, Strength.NEEDED, linked ? "Every call starts from the transformer's 24 V; the link between R and Rc carries it to both."
+					: "Every call starts from the transformer's 24 V.")), LINK));
 		}
 		common(setUp).ifPresent(needs::add);
 		return needs;
@@ -43,6 +44,14 @@ public final class SupplyNeeds {
 		boolean rated = setUp.one(Controller.class).filter(c -> c.ratedFor().isKnown()).isPresent();
 		return (rated ? need : need.checking(new Check("Find out whether the controller's maker allows it on a millivolt circuit; most are not.",
 				setUp.place(Controller.class, 0, "ratedFor")))).parts(2);
+	}
+
+	/** As long as a second transformer is possible, nobody may take the supply for granted. */
+	private static Need counted(SetUp setUp, Need supply) {
+		List<Transformer> all = setUp.job().all(Transformer.class);
+		boolean counted = setUp.job().entry(Transformer.class).presence() != Presence.UNKNOWN && all.stream().allMatch(t -> t.feeds().isKnown());
+		return counted ? supply : supply.checking(new Check("Count the transformers: with one each for heating and cooling, this plan does not hold.",
+				all.isEmpty() ? Optional.empty() : setUp.place(Transformer.class, 0, "feeds")));
 	}
 
 	private static boolean separate(SetUp setUp) {
