@@ -11,8 +11,8 @@ import org.setwright.landing.plan.Warning;
 
 /**
  * What is landed where on one job. Every conductor at the wall is in {@code landings} or {@code unused}, once; every
- * conductor the job needs is in {@code landings}, {@code shared} or {@code unserved}, once. Where a hard stop stands,
- * there is no plan at all. Immutable.
+ * conductor the job needs is in {@code landings}, {@code shared} or {@code unserved}, once (a pair without conductors
+ * stands once for both). Where a hard stop stands, there is no plan at all. Immutable.
  *
  * @param stops what forbids any landing; when not empty, all lists but {@code cautions} are empty
  * @param landings the most important duty first

@@ -16,7 +16,7 @@ import org.setwright.trade.wiring.Wire;
 /** What helps where no conductor is left, the usual order of preference of the trade first. */
 final class Remedies {
 	private static final String PULL = "Pull a new cable with a conductor for this and two to spare.";
-	private static final String TWO_OVER_ONE = "Fit an add-a-wire device: two small diode boxes, one at each end, carry two calls over one conductor; not for R or C, and only where both makers allow it.";
+	private static final String TWO_OVER_ONE = "Fit a pair of diode boxes, one at each end, which carry two calls over one conductor and free another; not for R or C themselves, and only where both makers allow it.";
 	private static final String PLUG_IN = "Feed the controller from a plug-in 24 V transformer of its own, where its maker allows that; its two conductors never meet R or C of the equipment except as the maker shows.";
 	private static final String BATTERIES = "Take a controller that runs on batteries, or one whose maker says that it needs no common with this equipment.";
 
