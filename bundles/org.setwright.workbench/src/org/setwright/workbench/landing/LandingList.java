@@ -40,6 +40,9 @@ final class LandingList {
 		List<LandingRow> rows = groups.stream().flatMap(g -> g.rows().stream()).toList();
 		Optional<LandingRow> again = rows.stream().filter(r -> before.equals(Optional.of(r.key()))).findFirst().or(() -> rows.stream().findFirst());
 		viewer.setSelection(again.map(StructuredSelection::new).orElse(StructuredSelection.EMPTY), again.map(LandingRow::key).equals(before));
+		if (!again.map(LandingRow::key).equals(before) && viewer.getTree().getItemCount() > 0) {
+			viewer.getTree().setTopItem(viewer.getTree().getItem(0));
+		}
 	}
 
 	Optional<LandingRow> row() {

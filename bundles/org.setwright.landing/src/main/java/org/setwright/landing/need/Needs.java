@@ -3,6 +3,7 @@ package org.setwright.landing.need;
 import java.util.List;
 import java.util.stream.Stream;
 import org.setwright.engine.outcome.Outcome;
+import org.setwright.trade.accessories.ZonePanel;
 import org.setwright.trade.wiring.SitePower;
 
 /** Every conductor a job needs, the most important first. */
@@ -17,6 +18,6 @@ public final class Needs {
 		Stream<List<Need>> all = millivolt ? Stream.of(SupplyNeeds.thermopile(setUp), SensorNeeds.of(setUp))
 				: Stream.of(SupplyNeeds.of(setUp), CallNeeds.of(setUp), AccessoryNeeds.of(setUp), SensorNeeds.of(setUp));
 		Stream<Need> needs = all.flatMap(List::stream);
-		return setUp.open("CALLS_GO_TO").map(open -> needs.map(n -> n.heldOpenBy(open))).orElse(needs).sorted(Need.ORDER).toList();
+		return setUp.open("CALLS_GO_TO").filter(open -> setUp.has(ZonePanel.class)).map(open -> needs.map(n -> n.heldOpenBy(open))).orElse(needs).sorted(Need.ORDER).toList();
 	}
 }
