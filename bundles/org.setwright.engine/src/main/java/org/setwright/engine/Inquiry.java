@@ -2,9 +2,11 @@ package org.setwright.engine;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.setwright.engine.change.Alternative;
+import org.setwright.engine.change.Alternatives;
 import org.setwright.engine.change.Sensitivity;
+import org.setwright.engine.change.Watch;
 import org.setwright.engine.change.WhatIf;
+import org.setwright.engine.explaining.Bases;
 import org.setwright.engine.language.Action;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Operand;
@@ -36,7 +38,7 @@ public final class Inquiry {
 		this.job = job;
 		outcome = edition.run(job);
 		JobFacts facts = new JobFacts(outcome.job(), catalogue);
-		silence = new Silence(new Verdicts(order, facts), facts, outcome);
+		silence = new Silence(new Verdicts(order, facts), new Bases(facts, catalogue), facts, outcome);
 	}
 
 	/** @return what the job comes to */
@@ -60,15 +62,15 @@ public final class Inquiry {
 	}
 
 	/** @return the smallest changes by which {@code rule} would speak, those possible on site first; empty when it does */
-	public List<Alternative> toFire(Rule rule, BooleanSupplier cancelled) {
-		return whyNot(rule).status() == WhyNot.Status.FIRED || whyNot(rule).status() == WhyNot.Status.OUTRANKED ? List.of()
-				: new WhatIf(catalogue, order, edition::run).toFire(job, rule, cancelled);
+	public Alternatives toFire(Rule rule, Watch watch) {
+		return whyNot(rule).blockers().isEmpty() ? Alternatives.NONE_NEEDED
+				: new WhatIf(catalogue, order, edition::run).toFire(job, rule, watch);
 	}
 
 	/** @return the smallest changes by which {@code setting} would settle at {@code value}; empty when it does */
-	public List<Alternative> toSettle(Setting setting, Value value, BooleanSupplier cancelled) {
+	public Alternatives toSettle(Setting setting, Value value, Watch watch) {
 		boolean settled = outcome.setting(setting).flatMap(s -> s.value()).filter(value::same).isPresent();
-		return settled ? List.of() : new WhatIf(catalogue, order, edition::run).toSettle(job, setting, value, cancelled);
+		return settled ? Alternatives.NONE_NEEDED : new WhatIf(catalogue, order, edition::run).toSettle(job, setting, value, watch);
 	}
 
 	/** @return the stated answers that would change a setting if they were wrong, the one that changes most first */

@@ -8,11 +8,11 @@ import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.NearestWay;
 import org.setwright.engine.logic.Obstacle;
-import org.setwright.engine.logic.Trial;
 import org.setwright.engine.logic.Truth;
 import org.setwright.engine.logic.Verdict;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Outcome;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Setting;
 
 /**
@@ -25,21 +25,23 @@ public final class Rehearsal {
 	private final Map<Setting, List<Condition>> requirements;
 	private final JobFacts job;
 	private final Verdicts verdicts;
+	private final Catalogue catalogue;
 	private Outcome outcome;
 
 	Rehearsal(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job,
-			Verdicts verdicts) {
+			Verdicts verdicts, Catalogue catalogue) {
 		this.rules = rules;
 		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
 		this.verdicts = verdicts;
+		this.catalogue = catalogue;
 	}
 
 	/** @return what the job comes to, equal to what {@link Edition#run} says under the same rules */
 	public synchronized Outcome outcome() {
 		if (outcome == null) {
-			outcome = new Run(rules, order, requirements, job, verdicts).outcome();
+			outcome = new Run(rules, order, requirements, job, verdicts, catalogue).outcome();
 		}
 		return outcome;
 	}
@@ -55,7 +57,7 @@ public final class Rehearsal {
 			return this;
 		}
 		Verdicts after = verdicts.under(amendment.order(), amendment.kept());
-		return touched(amendment, after) ? new Rehearsal(amendment.rules(), amendment.order(), requirements, job, after) : this;
+		return touched(amendment, after) ? new Rehearsal(amendment.rules(), amendment.order(), requirements, job, after, catalogue) : this;
 	}
 
 	/** @return how trying {@code rule}, a rule of this book, came out */
@@ -71,7 +73,7 @@ public final class Rehearsal {
 	/** A quick look that settles most cases: nothing that goes spoke here, and nothing that comes does. */
 	private boolean staysSilent(Amendment amendment) {
 		return amendment.dropped().stream().noneMatch(r -> speaks(verdicts.of(r)))
-				&& amendment.added().stream().noneMatch(r -> speaks(Trial.of(r, job, verdicts::finding)));
+				&& amendment.added().stream().noneMatch(r -> speaks(verdicts.trying(r)));
 	}
 
 	private boolean touched(Amendment amendment, Verdicts after) {

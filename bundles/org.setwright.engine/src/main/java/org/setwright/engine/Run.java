@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.setwright.engine.explaining.Bases;
 import org.setwright.engine.explaining.Reasoning;
 import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Condition;
@@ -26,11 +27,12 @@ import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.Proposal;
-import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.SettingOutcome.Need;
+import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.StartUpCheck;
 import org.setwright.engine.settling.Settlement;
 import org.setwright.engine.startup.CheckList;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.Value;
@@ -41,16 +43,19 @@ final class Run {
 	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
 	private final JobFacts job;
+	private final Bases bases;
 	private final Verdicts verdicts;
 	private final Map<String, List<Firing>> makers = new HashMap<>();
 
 	/** @param verdicts of all {@code rules} on {@code job} */
-	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job, Verdicts verdicts) {
+	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job, Verdicts verdicts,
+			Catalogue catalogue) {
 		this.rules = rules;
 		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
 		this.verdicts = verdicts;
+		bases = new Bases(job, catalogue);
 	}
 
 	/** @param fired the rules that fired in the rule engine, by number */
@@ -125,7 +130,7 @@ final class Run {
 
 	/** Explains lower levels first, so that the reasons for a finding are there when a rule rests on it. */
 	private List<Firing> firings() {
-		Reasoning reasoning = new Reasoning(job, name -> makers.getOrDefault(name, List.of()));
+		Reasoning reasoning = new Reasoning(job, bases, verdicts, name -> makers.getOrDefault(name, List.of()));
 		Map<Rule, List<Firing>> byRule = new IdentityHashMap<>();
 		for (Rule rule : order.sequence()) {
 			List<Firing> firings = verdicts.of(rule).ways().stream().map(w -> reasoning.firing(rule, w)).toList();

@@ -67,7 +67,7 @@ class SettlingTest {
 		Proposal winner = valve(Books.edition(COOL + HEAT).run(HEAT_PUMP)).deciding().get(0);
 		Reason.OfFact reason = (Reason.OfFact) winner.firing().reasons().get(0);
 		assertEquals(List.of("outdoor unit: maker"), reason.tested().stream().map(t -> t.field().label()).toList());
-		assertEquals("Outdoor unit: maker is Norrvik.", reason.sentence());
+		assertEquals("The outdoor unit's maker is Norrvik.", reason.sentence());
 	}
 
 	@Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.setwright.engine.change.Alternative;
 import org.setwright.engine.change.Change;
 import org.setwright.engine.change.Sensitivity;
+import org.setwright.engine.change.Watch;
 import org.setwright.engine.outcome.Reason;
 import org.setwright.engine.whynot.Blocker;
 import org.setwright.engine.whynot.Parting;
@@ -38,8 +39,8 @@ class WhyNotTest {
 	void everyFailingTestIsNamedWithActualAndWanted() {
 		WhyNot why = whyNot("OutdoorUnit( kind == AIR_CONDITIONER, stages == 2, maker == UNKNOWN )", ONE_STAGE);
 		assertEquals(WhyNot.Status.SILENT, why.status());
-		assertEquals("Outdoor unit: kind is air-source heat pump, and the rule wants that it is air conditioner; "
-				+ "stages is 1, and the rule wants that it is 2.", why.blockers().get(0).sentence());
+		assertEquals("The outdoor unit is an air-source heat pump and has 1 stage; "
+				+ "the rule wants that it is an air conditioner and has 2 stages.", why.blockers().get(0).sentence());
 		assertEquals(2, why.blockers().get(0).tested().size());
 	}
 
@@ -60,7 +61,7 @@ class WhyNotTest {
 	@Test
 	void whatStandsInTheWayOfNotIsNamed() {
 		WhyNot why = whyNot("not Wire( colour == YELLOW )", ONE_STAGE);
-		assertEquals("The rule wants that there is no wire whose colour is yellow; in the way: wire 2.", why.blockers().get(0).sentence());
+		assertEquals("The rule wants that there is no wire that is yellow; in the way: wire 2.", why.blockers().get(0).sentence());
 	}
 
 	@Test
@@ -75,7 +76,7 @@ class WhyNotTest {
 	void ofAlternativesTheNearestCounts() {
 		WhyNot why = whyNot("( OutdoorUnit( kind == AIR_CONDITIONER, stages == 2 ) or Wire( colour == WHITE ) )", ONE_STAGE);
 		assertEquals(1, why.blockers().size());
-		assertEquals("Wire 1: colour is red, and the rule wants that it is white.", why.blockers().get(0).sentence());
+		assertEquals("Wire 1 is red; the rule wants that it is white.", why.blockers().get(0).sentence());
 	}
 
 	@Test
@@ -102,13 +103,13 @@ class WhyNotTest {
 	void theSmallestChangeComesFirstAndOneThatIsGivenIsMarked() {
 		Edition edition = Books.edition(rule("asked", "shop practice", "OutdoorUnit( stages == 2 ) Wire( colour == RED, atEquipment == R )", SAYS));
 		assertEquals(List.of("(given) outdoor unit: stages is 2 instead of 1 + wire 1: at equipment is R"),
-				changes(edition.about(ONE_STAGE).toFire(edition.rules().get(0), () -> false), ONE_STAGE).subList(0, 1));
+				changes(edition.about(ONE_STAGE).toFire(edition.rules().get(0), Watch.PATIENT).found(), ONE_STAGE).subList(0, 1));
 	}
 
 	@Test
 	void anUnsaidFactMayTurnOut() {
 		Edition edition = Books.edition(rule("asked", "shop practice", "Ventilator( airflow > \"100 cfm\" )", SAYS));
-		List<Alternative> found = edition.about(ONE_STAGE).toFire(edition.rules().get(0), () -> false);
+		List<Alternative> found = edition.about(ONE_STAGE).toFire(edition.rules().get(0), Watch.PATIENT).found();
 		assertTrue(found.get(0).onSite());
 		assertEquals(2, found.get(0).changes().size());
 		assertTrue(found.get(0).changes().get(0) instanceof Change.Added);
@@ -118,7 +119,7 @@ class WhyNotTest {
 	void aSettingCanBeAskedToTakeAValue() {
 		Edition edition = Books.edition(rule("two", "shop practice", "OutdoorUnit( stages == 2 )", SAYS)
 				+ rule("one", "maker's instructions", "Wire( colour == YELLOW )", "propose( COOL_STAGES, 1 );"));
-		List<Alternative> found = edition.about(ONE_STAGE).toSettle(COOL_STAGES, new Value.Count(2), () -> false);
+		List<Alternative> found = edition.about(ONE_STAGE).toSettle(COOL_STAGES, new Value.Count(2), Watch.PATIENT).found();
 		assertEquals(2, found.get(0).changes().size(), "the stronger rule has to be silenced too");
 		assertEquals("2", edition.run(found.get(0).changed()).setting(COOL_STAGES).orElseThrow().value().orElseThrow().text());
 	}
@@ -140,7 +141,7 @@ class WhyNotTest {
 				+ rule("one", "shop practice", "OutdoorUnit( stages == 1 )", "propose( COOL_STAGES, 1 );"));
 		Parting parting = edition.about(ONE_STAGE).comparedWith(edition.about(Jobs.of("OutdoorUnit stages=2")), COOL_STAGES);
 		assertEquals("one", parting.decidesHere().get(0).firing().rule().name());
-		assertEquals("Outdoor unit: stages is 2, and the rule wants that it is 1.",
+		assertEquals("The outdoor unit has 2 stages; the rule wants that it has 1 stage.",
 				parting.decidesHere().get(0).onOther().blockers().get(0).sentence());
 		assertEquals("two", parting.decidesThere().get(0).firing().rule().name());
 	}

@@ -10,7 +10,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.setwright.book.JobCase;
 import org.setwright.book.Position;
+import org.setwright.engine.explaining.Wording;
 import org.setwright.engine.language.Rule;
+import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
 import org.setwright.engine.outcome.Proposal;
@@ -22,6 +24,7 @@ import org.setwright.trade.catalogue.JobField;
 public final class ReasonOutline {
 	private final List<Step> steps = new ArrayList<>();
 	private final Set<Firing> told = new HashSet<>();
+	private final Set<Basis> worked = new HashSet<>();
 	private final JobCase jobCase;
 
 	private ReasonOutline(JobCase jobCase) {
@@ -68,9 +71,9 @@ public final class ReasonOutline {
 
 	private void proposal(Proposal proposal, SettingOutcome outcome) {
 		String value = proposal.value().text();
-		boolean same = outcome.value().filter(proposal.value()::same).isPresent();
-		String fared = outcome.deciding().contains(proposal) ? outcome.value().isPresent() ? "decided by " : value + ", says "
-				: same ? "and so says " : "outranked: " + value + ", says ";
+		boolean decides = outcome.deciding().contains(proposal);
+		String fared = decides ? outcome.value().isPresent() ? "decided by " : value + ", says "
+				: outcome.agreeing().contains(proposal) ? "and so says " : "outranked: " + value + ", says ";
 		firing(1, "proposal", fared, proposal.firing());
 	}
 
@@ -82,18 +85,51 @@ public final class ReasonOutline {
 		}
 		add(depth + 1, "because", firing.rule().because(), "");
 		add(depth + 1, "source", "source: " + firing.rule().source(), "");
+		if (firing.reasons().isEmpty()) {
+			add(depth + 1, "always", "It speaks on every job: it has no conditions.", "");
+		}
 		firing.reasons().forEach(r -> reason(depth + 1, r));
 	}
 
 	private void reason(int depth, Reason reason) {
 		if (reason instanceof Reason.OfFact fact) {
 			add(depth, "fact", fact.sentence(), places(fact));
+			fact.tested().forEach(t -> calculation(depth + 1, t.basis()));
 		} else if (reason instanceof Reason.OfFinding finding) {
 			add(depth, "finding", finding.sentence(), "");
 			finding.madeBy().forEach(f -> firing(depth + 1, "rule", "concluded by ", f));
 		} else if (reason instanceof Reason.OfAbsence absence) {
-			add(depth, "absence", absence.sentence(), places(absence.looked()));
+			add(depth, "absence", absence.sentence(), places(absence.looked().stream().map(Basis::place).toList()));
+			absence.looked().forEach(b -> calculation(depth + 1, b));
+			absence.findings().forEach(f -> asked(depth + 1, f));
 		}
+	}
+
+	private void asked(int depth, Reason.AskedFinding finding) {
+		finding.madeBy().forEach(f -> firing(depth, "rule", Wording.finding(finding.finding()) + ", concluded by ", f));
+		for (Reason.SilentMaker maker : finding.silent()) {
+			add(depth, "silent rule", name(maker.rule()) + " would conclude " + Wording.finding(finding.finding())
+					+ " and does not:", maker.rule().at().toString());
+			maker.looked().forEach(b -> basis(depth + 1, b));
+		}
+	}
+
+	private void basis(int depth, Basis basis) {
+		add(depth, "answer", basis.sentence(), places(List.of(basis.place())));
+		calculation(depth + 1, basis);
+	}
+
+	/** How a calculated answer was worked out; again told once only. */
+	private void calculation(int depth, Basis basis) {
+		basis.calculation().ifPresent(c -> {
+			boolean first = worked.add(basis);
+			add(depth, "calculation", basis.place().label() + ", " + basis.said()
+					+ (first ? ", is worked out: " + c.formula() : ", is worked out as explained above"), "");
+			if (first) {
+				add(depth + 1, "source", "source: " + c.source(), "");
+				c.from().forEach(b -> basis(depth + 1, b));
+			}
+		});
 	}
 
 	/** Rules that wait for the same answers stand together; the rows of a table count as one. */
@@ -117,7 +153,7 @@ public final class ReasonOutline {
 	}
 
 	private String places(Reason.OfFact fact) {
-		return places(fact.tested().isEmpty() ? List.of(fact.fact()) : fact.tested().stream().map(Reason.Tested::field).toList());
+		return places(fact.tested().isEmpty() ? List.of(fact.fact().place()) : fact.tested().stream().map(Reason.Tested::field).toList());
 	}
 
 	private String places(List<JobField> fields) {

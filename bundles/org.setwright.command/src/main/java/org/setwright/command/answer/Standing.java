@@ -6,12 +6,12 @@ import org.setwright.engine.outcome.SettingOutcome.State;
 
 /** How a proposal fared. */
 public enum Standing {
-	DECIDES, DISPUTED, OUTRANKED;
+	DECIDES, AGREES, DISPUTED, OUTRANKED;
 
 	/** @return how {@code proposal} (one of {@code outcome}'s) fared */
 	public static Standing of(Proposal proposal, SettingOutcome outcome) {
 		if (!outcome.deciding().contains(proposal)) {
-			return OUTRANKED;
+			return outcome.agreeing().contains(proposal) ? AGREES : OUTRANKED;
 		}
 		return outcome.state() == State.DISPUTED ? DISPUTED : DECIDES;
 	}

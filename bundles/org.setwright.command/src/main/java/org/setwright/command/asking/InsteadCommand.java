@@ -42,8 +42,7 @@ public final class InsteadCommand extends JobQuestion {
 		if (rules.isEmpty()) {
 			steps.add(1, "none", Style.PLAIN, "No rule of this book ever says " + wanted.text() + " for " + asked.label() + ".", "");
 		}
-		Patience patience = new Patience();
-		steps.changes(inquiry.toSettle(asked, wanted, patience), jobCase, asked.label() + " would come to " + wanted.text(), patience.lasted());
+		steps.changes(inquiry.toSettle(asked, wanted, new Patience()), jobCase, asked.label() + " would come to " + wanted.text());
 		return new OutlineReport("instead", open, jobCase, jobCase.name() + ": why not " + asked.label() + " " + wanted.text() + "?",
 				steps.all());
 	}

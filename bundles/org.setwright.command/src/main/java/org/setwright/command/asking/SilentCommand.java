@@ -41,8 +41,7 @@ public final class SilentCommand extends JobQuestion {
 		if (why.blockers().isEmpty()) {
 			inquiry.outcome().firings().stream().filter(f -> f.rule() == asked).forEach(f -> steps.firing(1, "because of ", f));
 		} else {
-			Patience patience = new Patience();
-			steps.changes(inquiry.toFire(asked, patience), jobCase, "it would speak", patience.lasted());
+			steps.changes(inquiry.toFire(asked, new Patience()), jobCase, "it would speak");
 		}
 	}
 }

@@ -9,6 +9,7 @@ import org.setwright.book.Position;
 import org.setwright.command.answer.RuleText;
 import org.setwright.command.terminal.Style;
 import org.setwright.engine.change.Alternative;
+import org.setwright.engine.change.Alternatives;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.Proposal;
 import org.setwright.engine.whynot.Blocker;
@@ -55,13 +56,12 @@ final class Steps {
 	}
 
 	/** Adds what would change it. @param goal what for: "it would speak" */
-	void changes(List<Alternative> found, JobCase jobCase, String goal, boolean lookedEverywhere) {
+	void changes(Alternatives alternatives, JobCase jobCase, String goal) {
 		add(0, "heading", Style.STRONG, "What would change it", "");
-		if (found.isEmpty()) {
-			add(1, "none", Style.PLAIN, lookedEverywhere ? "Nothing of up to three changes to this job: " + goal + " on no such job."
-					: "Nothing found so far; the search was ended before it had tried everything.", "");
+		if (alternatives.found().isEmpty()) {
+			add(1, "none", Style.PLAIN, alternatives.largest() == 0 ? "Nothing has to change." : alternatives.nothing(goal), "");
 		}
-		for (Alternative alternative : found) {
+		for (Alternative alternative : alternatives.found()) {
 			String changes = alternative.changes().stream().map(c -> c.sentence(jobCase.job())).collect(Collectors.joining(", and "));
 			add(1, alternative.onSite() ? "change on site" : "other job", Style.PLAIN,
 					(alternative.onSite() ? "If " : "On another job, where ") + changes + ", " + goal + ".", "");

@@ -44,7 +44,7 @@ record SettingsText(Page page, boolean reasons) {
 			case GAP -> first(label, name, Style.ALARM, "GAP: needed, and no rule gives a value");
 			case PERHAPS -> first(label, name, Style.ATTENTION, "PERHAPS NEEDED: no rule gives a value");
 		}
-		outranked(label, outcome);
+		weaker(label, outcome);
 		heldOpen(label, outcome);
 	}
 
@@ -62,16 +62,10 @@ record SettingsText(Page page, boolean reasons) {
 		}
 	}
 
-	private void outranked(int label, SettingOutcome outcome) {
-		if (!outcome.proposals().isEmpty()) {
-			outcome.outranked().forEach(p -> below(label, Style.QUIET, outranked(p, outcome)));
-		}
-	}
-
-	private static String outranked(Proposal proposal, SettingOutcome outcome) {
-		String rule = RuleText.nameAndAuthority(proposal.rule());
-		return outcome.value().filter(proposal.value()::same).isPresent() ? "and so says " + rule
-				: "outranks " + proposal.value().text() + ", which " + rule + " says";
+	private void weaker(int label, SettingOutcome outcome) {
+		outcome.agreeing().forEach(p -> below(label, Style.QUIET, "and so says " + RuleText.nameAndAuthority(p.rule())));
+		outcome.outranked().forEach(p -> below(label, Style.QUIET,
+				"outranks " + p.value().text() + ", which " + RuleText.nameAndAuthority(p.rule()) + " says"));
 	}
 
 	private void heldOpen(int label, SettingOutcome outcome) {

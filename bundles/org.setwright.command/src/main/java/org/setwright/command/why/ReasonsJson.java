@@ -9,6 +9,7 @@ import org.setwright.book.Position;
 import org.setwright.command.answer.Problems;
 import org.setwright.command.answer.Standing;
 import org.setwright.engine.language.Rule;
+import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
 import org.setwright.engine.outcome.Proposal;
@@ -72,7 +73,13 @@ record ReasonsJson(JsonGenerator json, JobCase jobCase) {
 			}
 			json.writeEndArray();
 		} else if (reason instanceof Reason.OfAbsence absence) {
-			strings("lookedAt", absence.looked().stream().map(JobField::label).toList());
+			strings("lookedAt", absence.looked().stream().map(b -> b.place().label()).toList());
+			bases("looked", absence.looked());
+			json.writeArrayFieldStart("findings");
+			for (Reason.AskedFinding asked : absence.findings()) {
+				asked(asked);
+			}
+			json.writeEndArray();
 		}
 		json.writeEndObject();
 	}
@@ -82,11 +89,58 @@ record ReasonsJson(JsonGenerator json, JobCase jobCase) {
 		json.writeStringField("asked", tested.field().label());
 		json.writeStringField("answer", tested.actual().value().map(Value::text).orElse("unknown"));
 		json.writeStringField("wanted", tested.wanted());
-		Position at = jobCase.positions().get(tested.field());
+		at(tested.field());
+		calculation(tested.basis());
+		json.writeEndObject();
+	}
+
+	private void asked(Reason.AskedFinding asked) throws IOException {
+		json.writeStartObject();
+		json.writeStringField("finding", asked.finding());
+		json.writeArrayFieldStart("madeBy");
+		for (Firing firing : asked.madeBy()) {
+			firing(firing);
+		}
+		json.writeEndArray();
+		json.writeArrayFieldStart("silent");
+		for (Reason.SilentMaker maker : asked.silent()) {
+			json.writeStartObject();
+			json.writeStringField("rule", maker.rule().name());
+			bases("looked", maker.looked());
+			json.writeEndObject();
+		}
+		json.writeEndArray();
+		json.writeEndObject();
+	}
+
+	private void bases(String field, List<Basis> bases) throws IOException {
+		json.writeArrayFieldStart(field);
+		for (Basis basis : bases) {
+			json.writeStartObject();
+			json.writeStringField("asked", basis.place().label());
+			json.writeStringField("answer", basis.said());
+			at(basis.place());
+			calculation(basis);
+			json.writeEndObject();
+		}
+		json.writeEndArray();
+	}
+
+	private void calculation(Basis basis) throws IOException {
+		if (basis.calculation().isPresent()) {
+			json.writeObjectFieldStart("calculation");
+			json.writeStringField("formula", basis.calculation().get().formula());
+			json.writeStringField("source", basis.calculation().get().source());
+			bases("from", basis.calculation().get().from());
+			json.writeEndObject();
+		}
+	}
+
+	private void at(JobField place) throws IOException {
+		Position at = jobCase.positions().get(place);
 		if (at != null) {
 			Problems.at(json, at);
 		}
-		json.writeEndObject();
 	}
 
 	private void heldOpen(List<HeldOpen> heldOpen) throws IOException {

@@ -3,69 +3,100 @@ package org.setwright.engine.change;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
-import org.setwright.engine.language.Operand;
-import org.setwright.engine.language.Test;
+import java.util.Optional;
+import java.util.Set;
 import org.setwright.trade.catalogue.Answer;
-import org.setwright.trade.catalogue.Domain;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.JobField;
-import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Value;
 
 /**
- * The single changes worth trying: for every field the rules look at, one value out of each part of its domain that the
- * rules can tell apart; and facts that come or go.
+ * The single changes worth trying at a place of a job: for an answer one value out of each part of its domain that the
+ * rules can tell apart; for a kind of fact those that come or go. A kind gains facts or loses them, not both, and an
+ * answer once known is never taken for unknown.
  */
 final class Candidates {
-	private static final int SAMPLES = 5;
-
 	private final Slice slice;
+	private final Catalogue catalogue;
 	private final Job job;
-	private final List<Change> changes = new ArrayList<>();
+	private final Map<JobField, List<Change>> answers = new LinkedHashMap<>();
 
-	private Candidates(Slice slice, Job job) {
+	/** @param job as it is now; places of changes are places in it */
+	Candidates(Slice slice, Catalogue catalogue, Job job) {
 		this.slice = slice;
+		this.catalogue = catalogue;
 		this.job = job;
-		slice.kinds().forEach(this::ofKind);
 	}
 
-	/** @return the changes; a new fact comes before the answers about it */
-	static List<Change> of(Slice slice, Job job) {
-		return new Candidates(slice, job).changes;
-	}
-
-	private void ofKind(FactKind kind) {
-		List<Fact> facts = job.entry(kind).facts();
-		for (int i = 0; i < facts.size(); i++) {
-			answers(kind, i, facts.get(i));
-			if (!kind.always() || facts.size() > 1) {
-				changes.add(new Change.Removed(new JobField(kind, i, java.util.Optional.empty())));
+	/** @return every other value worth trying for each stated answer that is known */
+	List<Change> ofKnownAnswers() {
+		List<Change> all = new ArrayList<>();
+		for (FactKind kind : slice.kinds()) {
+			for (int i = 0; i < job.entry(kind).facts().size(); i++) {
+				for (Field field : slice.tests(kind).keySet()) {
+					JobField place = JobField.of(kind, i, field);
+					if (now(place).isKnown()) {
+						all.addAll(answers(place));
+					}
+				}
 			}
+		}
+		return all;
+	}
+
+	/**
+	 * @param looked places in the job as changed by {@code made}
+	 * @return every change at one of them that goes together with those made
+	 */
+	Set<Change> at(Set<JobField> looked, ChangedJob made) {
+		Set<Change> changes = new LinkedHashSet<>();
+		for (JobField place : looked) {
+			stated(place, made.job()).forEach(p -> {
+				if (p.field().isPresent()) {
+					answers(made.before(p)).stream().filter(made::allows).forEach(changes::add);
+				} else {
+					comingAndGoing(p.kind(), made).stream().filter(made::allows).forEach(changes::add);
+				}
+			});
+		}
+		return changes;
+	}
+
+	private List<Change> comingAndGoing(FactKind kind, ChangedJob made) {
+		List<Change> changes = new ArrayList<>();
+		int facts = job.entry(kind).facts().size();
+		for (int i = 0; i < facts && (!kind.always() || facts > 1); i++) {
+			changes.add(new Change.Removed(new JobField(kind, i, Optional.empty())));
 		}
 		if (!kind.always() && job.entry(kind).presence() == Job.Presence.UNKNOWN) {
 			changes.add(new Change.Removed(JobField.presence(kind)));
 		}
-		if (facts.isEmpty() || kind.many()) {
-			if (!kind.exactlyOne()) {
-				changes.add(new Change.Added(new JobField(kind, facts.size(), java.util.Optional.empty())));
-			}
-			answers(kind, facts.size(), kind.create(Map.of()));
+		int next = made.job().entry(kind).facts().size();
+		if (!kind.exactlyOne() && (next == 0 || kind.many())) {
+			changes.add(new Change.Added(new JobField(kind, next, Optional.empty())));
 		}
+		return changes;
 	}
 
-	private void answers(FactKind kind, int item, Fact fact) {
-		slice.tests(kind).forEach((field, tests) -> {
-			Answer<Value> now = kind.answer(fact, field);
-			values(field, tests).stream().filter(v -> now.value().map(n -> !n.same(v)).orElse(true))
-					.sorted(Comparator.comparingDouble(v -> distance(v, now)))
-					.forEach(v -> changes.add(new Change.Answered(JobField.of(kind, item, field), v)));
+	private List<Change> answers(JobField place) {
+		return answers.computeIfAbsent(place, p -> {
+			Answer<Value> now = now(p);
+			return Values.of(p.field().orElseThrow(), slice.tests(p.kind()).getOrDefault(p.field().orElseThrow(), List.of())).stream()
+					.filter(v -> now.value().map(n -> !n.same(v)).orElse(true)).sorted(Comparator.comparingDouble(v -> distance(v, now)))
+					.<Change>map(v -> new Change.Answered(p, v)).toList();
 		});
+	}
+
+	private Answer<Value> now(JobField place) {
+		List<Fact> facts = job.entry(place.kind()).facts();
+		return place.item() < facts.size() ? place.kind().answer(facts.get(place.item()), place.field().orElseThrow()) : Answer.unknown();
 	}
 
 	private static double distance(Value value, Answer<Value> now) {
@@ -73,75 +104,24 @@ final class Candidates {
 				? Math.abs(there.doubleValue() - here.doubleValue()) : 0;
 	}
 
-	private List<Value> values(Field field, List<Test.OfField> tests) {
-		Map<Object, Value> mentioned = new LinkedHashMap<>();
-		tests.forEach(t -> literals(t).forEach(v -> mentioned.put(v.plain(), v)));
-		if (field.domain() instanceof Domain.Measure measure) {
-			return amounts(measure, mentioned.values().stream().map(v -> ((Value.Amount) v).quantity().in(measure.unit())).toList());
-		} else if (field.domain() instanceof Domain.Whole whole) {
-			return java.util.stream.IntStream.rangeClosed(whole.least(), Math.min(whole.most(), whole.least() + 20))
-					.<Value>mapToObj(Value.Count::new).toList();
-		} else if (field.domain() instanceof Domain.Words) {
-			List<Value> values = new ArrayList<>(mentioned.values());
-			values.add(new Value.Words("something else"));
-			return values;
+	/** What is calculated changes only by way of what it is calculated from. */
+	private List<JobField> stated(JobField place, Job changed) {
+		if (!place.kind().calculated()) {
+			return List.of(place);
 		}
-		return choices(field.domain().listed(), mentioned, tests.isEmpty() || tests.stream().anyMatch(Candidates::comparesFields));
-	}
-
-	/** Of the choices no rule mentions, one stands for all. */
-	private static List<Value> choices(List<Value> all, Map<Object, Value> mentioned, boolean every) {
-		List<Value> values = new ArrayList<>();
-		boolean other = false;
-		for (Value value : all) {
-			if (every || mentioned.containsKey(value.plain()) || !other) {
-				other |= !mentioned.containsKey(value.plain());
-				values.add(value);
+		Set<String> sources = new LinkedHashSet<>();
+		place.field().map(List::of).orElse(place.kind().fields())
+				.forEach(f -> f.calculation().ifPresent(c -> sources.addAll(c.from())));
+		List<JobField> places = new ArrayList<>();
+		for (String source : sources) {
+			FactKind kind = catalogue.kind(source.split("\\.")[0]).orElseThrow();
+			Field field = kind.field(source.split("\\.")[1]).orElseThrow();
+			int facts = kind.exactlyOne() ? 1 : changed.entry(kind).facts().size();
+			for (int i = 0; i < facts; i++) {
+				places.add(JobField.of(kind, i, field));
 			}
+			places.add(JobField.presence(kind));
 		}
-		return values;
-	}
-
-	private static boolean comparesFields(Test.OfField test) {
-		return test instanceof Test.Compare compare && compare.right() instanceof Operand.Bound;
-	}
-
-	private static List<Value> literals(Test.OfField test) {
-		if (test instanceof Test.Among among) {
-			return among.values();
-		}
-		return test instanceof Test.Compare compare && compare.right() instanceof Operand.Literal literal
-				? List.of(literal.value()) : List.of();
-	}
-
-	/** Every threshold, and a round value between each two and beyond the last; evenly spread ones where none is named. */
-	private static List<Value> amounts(Domain.Measure measure, List<Double> thresholds) {
-		TreeSet<Double> edges = new TreeSet<>(thresholds);
-		if (edges.isEmpty()) {
-			for (int i = 1; i < SAMPLES; i++) {
-				edges.add(measure.least() + (measure.most() - measure.least()) * i / SAMPLES);
-			}
-		}
-		TreeSet<Double> numbers = new TreeSet<>(edges);
-		double before = measure.least();
-		for (double edge : edges) {
-			numbers.add(between(before, edge));
-			before = edge;
-		}
-		numbers.add(between(before, measure.most()));
-		return numbers.stream().filter(n -> n >= measure.least() && n <= measure.most())
-				.<Value>map(n -> new Value.Amount(new Quantity(n, measure.unit()))).toList();
-	}
-
-	/** @return as round a number as lies strictly between two, near the lower when they are far apart */
-	private static double between(double low, double high) {
-		double middle = (low + high) / 2;
-		for (double grain = Math.pow(10, Math.ceil(Math.log10(Math.max(high - low, 1e-6)))); grain > 1e-4; grain /= 10) {
-			double round = Math.rint(middle / grain) * grain;
-			if (round > low && round < high) {
-				return round;
-			}
-		}
-		return middle;
+		return places;
 	}
 }

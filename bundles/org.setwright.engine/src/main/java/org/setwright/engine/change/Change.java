@@ -25,6 +25,10 @@ public sealed interface Change {
 	/** @return for people: "outdoor unit: stages is 2 instead of 1" */
 	String sentence(Job job);
 
+	private static boolean mayComeOrGo(Job job, FactKind kind) {
+		return kind.changesOnSite() || job.entry(kind).presence() == Job.Presence.UNKNOWN;
+	}
+
 	/** One answer is another. @param to in the domain of the field */
 	record Answered(JobField place, Value to) implements Change {
 		@Override
@@ -66,7 +70,7 @@ public sealed interface Change {
 
 		@Override
 		public boolean possibleOnSite(Job job) {
-			return Presence.mayChange(job, place.kind());
+			return Change.mayComeOrGo(job, place.kind());
 		}
 
 		@Override
@@ -88,7 +92,7 @@ public sealed interface Change {
 
 		@Override
 		public boolean possibleOnSite(Job job) {
-			return Presence.mayChange(job, place.kind());
+			return Change.mayComeOrGo(job, place.kind());
 		}
 
 		@Override

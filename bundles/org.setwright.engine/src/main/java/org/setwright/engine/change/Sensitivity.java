@@ -36,25 +36,18 @@ public record Sensitivity(JobField place, Change instead, List<Setting> changes)
 			BooleanSupplier cancelled) {
 		Outcome before = run.apply(job);
 		Map<JobField, Sensitivity> worst = new LinkedHashMap<>();
-		for (Change change : Candidates.of(new Slice(order.sequence(), order, catalogue), job)) {
-			boolean stated = change.place().item() < job.entry(change.place().kind()).facts().size();
+		for (Change change : new Candidates(new Slice(order.sequence(), order, catalogue), catalogue, job).ofKnownAnswers()) {
 			if (cancelled.getAsBoolean()) {
 				break;
 			}
-			if (stated && change instanceof Change.Answered && known(job, change.place())) {
-				List<Setting> changes = Differences.between(before, run.apply(change.apply(job)));
-				Sensitivity sofar = worst.get(change.place());
-				if (!changes.isEmpty() && (sofar == null || sofar.changes.size() < changes.size())) {
-					worst.put(change.place(), new Sensitivity(change.place(), change, changes));
-				}
+			List<Setting> changes = Differences.between(before, run.apply(change.apply(job)));
+			Sensitivity sofar = worst.get(change.place());
+			if (!changes.isEmpty() && (sofar == null || sofar.changes.size() < changes.size())) {
+				worst.put(change.place(), new Sensitivity(change.place(), change, changes));
 			}
 		}
 		List<Sensitivity> sorted = new ArrayList<>(worst.values());
 		sorted.sort(Comparator.<Sensitivity>comparingInt(s -> -s.changes.size()).thenComparing(s -> s.place.label()));
 		return sorted;
-	}
-
-	private static boolean known(Job job, JobField place) {
-		return place.kind().answer(job.entry(place.kind()).facts().get(place.item()), place.field().orElseThrow()).isKnown();
 	}
 }

@@ -32,11 +32,6 @@ final class Slice {
 		rules.forEach(this::add);
 	}
 
-	/** @return the rules, makers of findings first */
-	List<Rule> rules() {
-		return order.sequence().stream().filter(wanted::containsKey).toList();
-	}
-
 	/** @return the stated kinds of fact looked at */
 	Set<FactKind> kinds() {
 		return kinds;

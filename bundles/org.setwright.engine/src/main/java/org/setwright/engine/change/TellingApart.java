@@ -13,7 +13,6 @@ import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.NearestWay;
-import org.setwright.engine.logic.Trial;
 import org.setwright.engine.logic.Truth;
 import org.setwright.engine.logic.Verdict;
 import org.setwright.engine.logic.Verdicts;
@@ -87,9 +86,9 @@ public final class TellingApart {
 	/** A quick look at the changed rules alone. */
 	private boolean mayTell(Job job) {
 		JobFacts facts = new JobFacts(catalogue.withCalculations(job), catalogue);
-		Verdicts verdicts = new Verdicts(order, facts, new Slice(dropped, order, catalogue).rules());
+		Verdicts verdicts = new Verdicts(order, facts);
 		Verdict before = any(dropped.stream().map(verdicts::of).toList());
-		Verdict after = any(added.stream().map(r -> Trial.of(r, facts, verdicts::finding)).toList());
+		Verdict after = any(added.stream().map(verdicts::trying).toList());
 		boolean sameConditions = added.size() == dropped.size() && added.get(0).when().equals(dropped.get(0).when());
 		return sameConditions ? before.truth() != Truth.FALSE
 				: before.truth() != after.truth() || before.ways().size() != after.ways().size();

@@ -2,13 +2,19 @@ package org.setwright.engine.explaining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.language.Test;
+import org.setwright.engine.logic.Bindings;
 import org.setwright.engine.logic.JobFacts;
+import org.setwright.engine.logic.Tests;
+import org.setwright.engine.logic.Truth;
 import org.setwright.engine.logic.Verdict;
+import org.setwright.engine.logic.Verdicts;
+import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.Reason;
 import org.setwright.trade.catalogue.FactKind;
@@ -17,58 +23,55 @@ import org.setwright.trade.catalogue.JobField;
 /** Turns a way in which a rule's conditions held into reasons down to the job's fields. */
 public final class Reasoning {
 	private final JobFacts job;
+	private final Bases bases;
+	private final Verdicts verdicts;
 	private final Function<String, List<Firing>> makers;
 
 	/** @param makers the firings that made a finding, by its name */
-	public Reasoning(JobFacts job, Function<String, List<Firing>> makers) {
+	public Reasoning(JobFacts job, Bases bases, Verdicts verdicts, Function<String, List<Firing>> makers) {
 		this.job = job;
+		this.bases = bases;
+		this.verdicts = verdicts;
 		this.makers = makers;
 	}
 
 	/** @return the firing of {@code rule} in this {@code way} */
 	public Firing firing(Rule rule, Verdict.Way way) {
-		return new Firing(rule, way.steps().stream().map(this::reason).toList());
+		Bindings bindings = Bindings.after(way.steps());
+		return new Firing(rule, way.steps().stream().map(step -> reason(step, bindings)).toList());
 	}
 
-	private Reason reason(Verdict.Step step) {
+	private Reason reason(Verdict.Step step, Bindings bindings) {
 		if (step.condition() instanceof Condition.Pattern pattern) {
-			return ofFact(pattern, step.item().orElseThrow());
+			return ofFact(pattern, step.item().orElseThrow(), bindings);
 		} else if (step.condition() instanceof Condition.Found found) {
-			return new Reason.OfFinding(found.finding(), makers.apply(found.finding()), sentence(Wording.of(found)));
+			return new Reason.OfFinding(found.finding(), makers.apply(found.finding()), Said.sentence(Wording.of(found)));
 		}
 		List<JobField> looked = new ArrayList<>();
-		looked(step.condition(), looked);
-		return new Reason.OfAbsence(looked, sentence(Wording.of(step.condition())));
+		List<Reason.AskedFinding> findings = new ArrayList<>();
+		looked(step.condition(), looked, findings);
+		return new Reason.OfAbsence(looked.stream().distinct().map(bases::of).toList(), findings,
+				Said.sentence(Wording.of(step.condition())));
 	}
 
-	private Reason ofFact(Condition.Pattern pattern, JobFacts.Item item) {
-		List<Reason.Tested> tested = new ArrayList<>();
-		tested(pattern.test(), item, tested);
-		String numbered = item.kind().label() + (item.kind().many() ? " " + (item.item() + 1) : "");
-		String answers = tested.stream().map(t -> t.field().field().orElseThrow().label() + " is " + text(t))
-				.distinct().collect(Collectors.joining("; "));
-		return new Reason.OfFact(new JobField(item.kind(), item.item(), java.util.Optional.empty()), tested,
-				sentence(answers.isEmpty() ? "there is " + (item.kind().many() ? numbered : item.kind().one()) : numbered + ": " + answers));
+	private Reason ofFact(Condition.Pattern pattern, JobFacts.Item item, Bindings bindings) {
+		List<Reason.Tested> tested = Tests.passed(pattern.test(), item, bindings).stream()
+				.map(test -> tested(test, item, bound -> bindings.placeOf(bound).map(this::named).orElse(Wording.operand(bound)))).toList();
+		Basis fact = bases.of(new JobField(item.kind(), item.item(), Optional.empty()));
+		return new Reason.OfFact(fact, tested, Wording.passes(item, tested));
 	}
 
-	private static String text(Reason.Tested tested) {
-		return tested.actual().value().map(v -> v.text()).orElse("unknown");
+	private Reason.Tested tested(Test.OfField test, JobFacts.Item item, Function<Operand.Bound, String> names) {
+		JobField place = JobField.of(item.kind(), item.item(), test.field());
+		return new Reason.Tested(bases.of(place), job.answer(place), Wording.wanted(test, names));
 	}
 
-	private void tested(Test test, JobFacts.Item item, List<Reason.Tested> into) {
-		if (test instanceof Test.AllOf all) {
-			all.tests().forEach(t -> tested(t, item, into));
-		} else if (test instanceof Test.AnyOf any) {
-			any.tests().forEach(t -> tested(t, item, into));
-		} else {
-			Test.OfField ofField = (Test.OfField) test;
-			JobField place = JobField.of(item.kind(), item.item(), ofField.field());
-			into.add(new Reason.Tested(place, job.answer(place), Wording.wanted(ofField)));
-		}
+	private String named(JobField place) {
+		return bases.of(place).sentence().replaceFirst(" is ", ", ");
 	}
 
 	/** Collects the places a condition below not or exists looks at. */
-	private void looked(Condition condition, List<JobField> into) {
+	private void looked(Condition condition, List<JobField> into, List<Reason.AskedFinding> findings) {
 		if (condition instanceof Condition.Pattern pattern) {
 			FactKind kind = pattern.kind();
 			List<JobFacts.Item> items = job.items(kind);
@@ -77,8 +80,16 @@ public final class Reasoning {
 			} else {
 				items.forEach(i -> fields(pattern.test(), i, into));
 			}
+		} else if (condition instanceof Condition.Found found) {
+			findings.add(asked(found.finding()));
 		}
-		condition.inner().forEach(c -> looked(c, into));
+		condition.inner().forEach(c -> looked(c, into, findings));
+	}
+
+	private Reason.AskedFinding asked(String finding) {
+		List<Reason.SilentMaker> silent = verdicts.makers(finding).stream().filter(m -> verdicts.of(m).truth() != Truth.TRUE)
+				.map(m -> new Reason.SilentMaker(m, bases.of(verdicts.looked(m)))).toList();
+		return new Reason.AskedFinding(finding, makers.apply(finding), silent);
 	}
 
 	private static void fields(Test test, JobFacts.Item item, List<JobField> into) {
@@ -92,9 +103,5 @@ public final class Reasoning {
 		} else {
 			into.add(item.place(((Test.OfField) test).field()));
 		}
-	}
-
-	private static String sentence(String words) {
-		return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
 	}
 }

@@ -3,14 +3,18 @@ package org.setwright.engine.logic;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.language.Test;
+import org.setwright.trade.catalogue.JobField;
 
 /**
  * For a rule that does not fire: the way of choosing facts for its conditions that leaves the fewest tests failing, and
@@ -20,7 +24,7 @@ import org.setwright.engine.language.Test;
 public final class NearestWay {
 	private final JobFacts job;
 	private final Function<String, Verdict> findings;
-	private final Bindings bindings = new Bindings();
+	private final Bindings bindings = Bindings.after(List.of());
 	private final Deque<Chosen> chosen = new ArrayDeque<>();
 	private final Deque<Obstacle> obstacles = new ArrayDeque<>();
 	private List<Obstacle> fewest = List.of();
@@ -82,18 +86,28 @@ public final class NearestWay {
 		List<JobFacts.Item> items = job.items(pattern.kind());
 		boolean nobody = items.isEmpty() || items.get(0).phantom();
 		for (JobFacts.Item item : nobody ? List.<JobFacts.Item>of() : items) {
-			bind(pattern, item);
+			bindings.pattern(pattern, item);
 			List<Test.OfField> failing = failing(pattern.test(), item);
 			if (free(item, failing.isEmpty())) {
 				chosen.addLast(new Chosen(item, failing.isEmpty()));
-				step(failing.isEmpty() ? null : new Obstacle.Unfit(pattern, item, failing), cost + failing.size(), rest);
+				step(failing.isEmpty() ? null : new Obstacle.Unfit(pattern, item, failing, named(failing)), cost + failing.size(), rest);
 				chosen.removeLast();
 			}
 		}
 		if (nobody || pattern.kind().many()) {
-			bind(pattern, new JobFacts.Item(pattern.kind(), items.size(), new Object[pattern.kind().fields().size()], true));
+			bindings.pattern(pattern, new JobFacts.Item(pattern.kind(), items.size(), new Object[pattern.kind().fields().size()], true));
 			step(new Obstacle.NoFact(pattern, nobody && !items.isEmpty()), cost + 1 + size(pattern.test()), rest);
 		}
+	}
+
+	private Map<Operand.Bound, JobField> named(List<Test.OfField> tests) {
+		Map<Operand.Bound, JobField> named = new LinkedHashMap<>();
+		for (Test.OfField test : tests) {
+			if (test instanceof Test.Compare compare && compare.right() instanceof Operand.Bound bound) {
+				bindings.placeOf(bound).ifPresent(place -> named.put(bound, place));
+			}
+		}
+		return named;
 	}
 
 	/** One item of a list cannot be wanted in two ways: where it would have to change for one condition, it serves no other. */
@@ -103,19 +117,6 @@ public final class NearestWay {
 
 	/** An item and whether it passes the pattern it was chosen for. */
 	private record Chosen(JobFacts.Item item, boolean passes) {
-	}
-
-	private void bind(Condition.Pattern pattern, JobFacts.Item item) {
-		pattern.binding().ifPresent(name -> bindings.fact(name, item));
-		bindAll(pattern.test(), item);
-	}
-
-	private void bindAll(Test test, JobFacts.Item item) {
-		if (test instanceof Test.Bind bind) {
-			bindings.answer(bind.variable(), item);
-		} else if (test instanceof Test.AllOf all) {
-			all.tests().forEach(t -> bindAll(t, item));
-		}
 	}
 
 	/** @return the fewest tests of {@code test} that keep {@code item} from certainly passing */

@@ -1,8 +1,11 @@
 package org.setwright.engine.logic;
 
 import java.util.List;
+import java.util.Map;
 import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Test;
+import org.setwright.trade.catalogue.JobField;
 
 /** Why one condition of a rule does not certainly hold on a job. */
 public sealed interface Obstacle {
@@ -13,10 +16,18 @@ public sealed interface Obstacle {
 	record NoFact(Condition.Pattern condition, boolean unsaid) implements Obstacle {
 	}
 
-	/** No fact of the kind passes. @param nearest the one that comes nearest @param failing the tests it does not pass */
-	record Unfit(Condition.Pattern condition, JobFacts.Item nearest, List<Test.OfField> failing) implements Obstacle {
+	/**
+	 * No fact of the kind passes.
+	 *
+	 * @param nearest the one that comes nearest
+	 * @param failing the tests it does not pass
+	 * @param named where the answers stand that those tests name
+	 */
+	record Unfit(Condition.Pattern condition, JobFacts.Item nearest, List<Test.OfField> failing,
+			Map<Operand.Bound, JobField> named) implements Obstacle {
 		public Unfit {
 			failing = List.copyOf(failing);
+			named = Map.copyOf(named);
 		}
 	}
 

@@ -1,5 +1,6 @@
 package org.setwright.engine.logic;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.setwright.engine.language.Operand;
@@ -8,7 +9,7 @@ import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Value;
 
 /** Decides tests of one fact in three-valued logic. */
-final class Tests {
+public final class Tests {
 	private Tests() {
 	}
 
@@ -24,7 +25,7 @@ final class Tests {
 			return any(any.tests(), item, bindings, unknowns);
 		}
 		Test.OfField ofField = (Test.OfField) test;
-		Object answer = item.answer(ofField.field());
+		Object answer = bindings.plain(item, ofField.field());
 		if (ofField instanceof Test.IsUnknown isUnknown && !item.phantom()) {
 			return Truth.of((answer == null) == isUnknown.unknown());
 		}
@@ -52,6 +53,17 @@ final class Tests {
 			return Truth.of(matches.expression().matcher((String) answer).matches());
 		}
 		return Truth.TRUE;
+	}
+
+	/** @return the tests of {@code test} by which {@code item} passes it: of those joined by or, the first that does */
+	public static List<Test.OfField> passed(Test test, JobFacts.Item item, Bindings bindings) {
+		if (test instanceof Test.AllOf all) {
+			return all.tests().stream().flatMap(t -> passed(t, item, bindings).stream()).toList();
+		} else if (test instanceof Test.AnyOf any) {
+			return any.tests().stream().filter(t -> decide(t, item, bindings, new HashSet<>()) == Truth.TRUE).findFirst()
+					.map(t -> passed(t, item, bindings)).orElse(List.of());
+		}
+		return List.of((Test.OfField) test);
 	}
 
 	private static Truth all(List<Test> tests, JobFacts.Item item, Bindings bindings, Set<JobField> unknowns) {

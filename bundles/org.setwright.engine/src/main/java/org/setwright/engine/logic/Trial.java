@@ -47,8 +47,9 @@ public final class Trial {
 	 * Tries the conditions of {@code rule}. A value it would propose from an unknown answer holds it open too.
 	 *
 	 * @param findings what is known of a finding, by its name
+	 * @param looked gets every place of the job that is read
 	 */
-	public static Verdict of(Rule rule, JobFacts job, Function<String, Verdict> findings) {
+	static Verdict of(Rule rule, JobFacts job, Function<String, Verdict> findings, Consumer<JobField> looked) {
 		List<Operand.Bound> used = new ArrayList<>();
 		List<Operand.Bound> shown = new ArrayList<>();
 		for (Action action : rule.then()) {
@@ -58,12 +59,12 @@ public final class Trial {
 				shown.addAll(check.readings());
 			}
 		}
-		return new Trial(job, findings, used, shown, new Bindings()).verdict(rule.when());
+		return new Trial(job, findings, used, shown, new Bindings(looked)).verdict(rule.when());
 	}
 
 	/** Tries conditions that ask for no finding. */
 	public static Verdict of(List<Condition> conditions, JobFacts job) {
-		return new Trial(job, name -> Verdict.FALSE, List.of(), List.of(), new Bindings()).verdict(conditions);
+		return new Trial(job, name -> Verdict.FALSE, List.of(), List.of(), Bindings.after(List.of())).verdict(conditions);
 	}
 
 	/**
@@ -136,7 +137,7 @@ public final class Trial {
 	}
 
 	private void pattern(Condition.Pattern pattern, Truth sofar, List<Set<JobField>> unknowns, End rest) {
-		for (JobFacts.Item item : job.items(pattern.kind())) {
+		for (JobFacts.Item item : bindings.items(job, pattern.kind())) {
 			Set<JobField> own = new LinkedHashSet<>();
 			pattern.binding().ifPresent(name -> bindings.fact(name, item));
 			Truth truth = Tests.decide(pattern.test(), item, bindings, own);

@@ -10,24 +10,33 @@ import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.trade.catalogue.JobField;
 
-/** Every rule of a book tried on one job, those that make findings before those that ask for them. */
+/**
+ * The rules of a book tried on one job, each when it is first asked for, after those that make the findings it asks for.
+ * Thread-safe.
+ */
 public final class Verdicts {
 	private final FindingOrder order;
 	private final JobFacts job;
-	private final Map<Rule, Verdict> verdicts = new IdentityHashMap<>();
+	private final Verdicts earlier;
+	private final Map<Rule, Rule> kept;
+	private final Map<Rule, Tried> tried = new IdentityHashMap<>();
+	private final Map<String, Verdict> findings = new HashMap<>();
 
-	/** Tries all rules of {@code order} on {@code job}. */
-	public Verdicts(FindingOrder order, JobFacts job) {
-		this(order, job, order.sequence());
+	/** A rule tried. @param looked every place of the job that was read for it */
+	private record Tried(Verdict verdict, Set<JobField> looked) {
 	}
 
-	/** Tries some rules only. @param rules in the order of {@code order}, with all makers of findings they ask for */
-	public Verdicts(FindingOrder order, JobFacts job, List<Rule> rules) {
+	/** @param order of all rules */
+	public Verdicts(FindingOrder order, JobFacts job) {
+		this(order, job, null, Map.of());
+	}
+
+	/** @param earlier of the book before an amendment; null when there was none */
+	private Verdicts(FindingOrder order, JobFacts job, Verdicts earlier, Map<Rule, Rule> kept) {
 		this.order = order;
 		this.job = job;
-		for (Rule rule : rules) {
-			verdicts.put(rule, Trial.of(rule, job, this::finding));
-		}
+		this.earlier = earlier;
+		this.kept = kept;
 	}
 
 	/**
@@ -35,23 +44,45 @@ public final class Verdicts {
 	 * tried again.
 	 *
 	 * @param amended the order of the amended book
-	 * @param kept what each rule was that the amendment leaves alone, by what it is now
+	 * @param left what each rule was that the amendment leaves alone, by what it is now
 	 */
-	public Verdicts under(FindingOrder amended, Map<Rule, Rule> kept) {
-		Verdicts after = new Verdicts(amended, job, List.of());
-		Map<String, Boolean> moved = new HashMap<>();
-		for (Rule rule : amended.sequence()) {
-			Rule before = kept.get(rule);
-			boolean again = before == null || amended.asked(rule).stream()
-					.anyMatch(f -> moved.computeIfAbsent(f, x -> !finding(x).equals(after.finding(x))));
-			after.verdicts.put(rule, again ? Trial.of(rule, job, after::finding) : verdicts.get(before));
-		}
-		return after;
+	public Verdicts under(FindingOrder amended, Map<Rule, Rule> left) {
+		return new Verdicts(amended, job, this, left);
 	}
 
-	/** @return what trying {@code rule} gave */
+	/** @return what trying a rule that is not of this book would give */
+	public Verdict trying(Rule stranger) {
+		return Trial.of(stranger, job, this::finding, looked -> {
+		});
+	}
+
+	/** @return what trying {@code rule} gives */
 	public Verdict of(Rule rule) {
-		return verdicts.get(rule);
+		return tried(rule).verdict;
+	}
+
+	/**
+	 * @return every place of the job that was read to try {@code rule}, and the rules that make the findings it asks for:
+	 *         as long as nothing changes there, trying it again gives the same
+	 */
+	public Set<JobField> looked(Rule rule) {
+		return tried(rule).looked;
+	}
+
+	private synchronized Tried tried(Rule rule) {
+		Tried known = tried.get(rule);
+		if (known == null) {
+			Set<JobField> looked = new LinkedHashSet<>();
+			known = stands(rule) ? earlier.tried(kept.get(rule))
+					: new Tried(Trial.of(rule, job, name -> finding(name, looked), looked::add), looked);
+			tried.put(rule, known);
+		}
+		return known;
+	}
+
+	/** Whether what the book before the amendment said of {@code rule} still holds. */
+	private boolean stands(Rule rule) {
+		return kept.containsKey(rule) && order.asked(rule).stream().allMatch(f -> earlier.finding(f).equals(finding(f)));
 	}
 
 	/** @return the rules that make {@code finding} */
@@ -60,11 +91,25 @@ public final class Verdicts {
 	}
 
 	/** @return whether {@code finding} is made, might be made, or is not */
-	public Verdict finding(String finding) {
+	public synchronized Verdict finding(String finding) {
+		Verdict known = findings.get(finding);
+		if (known == null) {
+			known = made(finding);
+			findings.put(finding, known);
+		}
+		return known;
+	}
+
+	private Verdict finding(String finding, Set<JobField> looked) {
+		order.makers(finding).forEach(maker -> looked.addAll(looked(maker)));
+		return finding(finding);
+	}
+
+	private Verdict made(String finding) {
 		Truth truth = Truth.FALSE;
 		Set<JobField> unknowns = new LinkedHashSet<>();
 		for (Rule maker : order.makers(finding)) {
-			Verdict made = verdicts.get(maker);
+			Verdict made = of(maker);
 			truth = truth.or(made.truth());
 			unknowns.addAll(made.unknowns());
 		}

@@ -46,8 +46,18 @@ public record SettingOutcome(Setting setting, State state, Need need, List<Propo
 		return proposals.stream().filter(p -> p.authority() == proposals.get(0).authority()).toList();
 	}
 
-	/** @return the proposals that a stronger authority outranks */
+	/** @return the weaker proposals of the value that is decided: nothing outranks them */
+	public List<Proposal> agreeing() {
+		return weaker(true);
+	}
+
+	/** @return the proposals of another value that a stronger authority outranks */
 	public List<Proposal> outranked() {
-		return proposals.stream().filter(p -> p.authority() != proposals.get(0).authority()).toList();
+		return weaker(false);
+	}
+
+	private List<Proposal> weaker(boolean agreeing) {
+		return proposals.stream().filter(p -> p.authority() != proposals.get(0).authority())
+				.filter(p -> value().filter(p.value()::same).isPresent() == agreeing).toList();
 	}
 }

@@ -5,8 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.setwright.engine.explaining.Bases;
 import org.setwright.engine.explaining.Wording;
+import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.language.Test;
 import org.setwright.engine.logic.JobFacts;
@@ -25,12 +28,14 @@ import org.setwright.trade.catalogue.JobField;
 /** Explains what became of rules on one job: spoke, outranked, silent or held open, and why. */
 public final class Silence {
 	private final Verdicts verdicts;
+	private final Bases bases;
 	private final JobFacts job;
 	private final Outcome outcome;
 
 	/** @param outcome what the job came to under the same rules */
-	public Silence(Verdicts verdicts, JobFacts job, Outcome outcome) {
+	public Silence(Verdicts verdicts, Bases bases, JobFacts job, Outcome outcome) {
 		this.verdicts = verdicts;
+		this.bases = bases;
 		this.job = job;
 		this.outcome = outcome;
 	}
@@ -48,12 +53,12 @@ public final class Silence {
 		return new WhyNot(rule, verdict.truth() == Truth.UNKNOWN ? Status.HELD_OPEN : Status.SILENT, blockers, heldBy, List.of());
 	}
 
-	/** @return the deciding proposals above all of this rule's; empty when one of its own decides or it proposes nothing */
+	/** @return the deciding proposals above all of this rule's; empty when one of its own decides or agrees, or it makes none */
 	private List<Proposal> outrankedBy(Rule rule) {
 		List<Proposal> above = new ArrayList<>();
 		for (SettingOutcome setting : outcome.settings()) {
 			if (setting.proposals().stream().anyMatch(p -> p.rule() == rule)) {
-				if (setting.deciding().stream().anyMatch(p -> p.rule() == rule)) {
+				if (setting.outranked().stream().noneMatch(p -> p.rule() == rule)) {
 					return List.of();
 				}
 				above.addAll(setting.deciding());
@@ -70,12 +75,14 @@ public final class Silence {
 			return new Blocker(none.condition(), is + "; the rule wants that " + Wording.of(none.condition()) + ".", List.of(),
 					List.of(JobField.presence(none.condition().kind())), List.of());
 		} else if (obstacle instanceof Obstacle.Unfit unfit) {
-			List<Reason.Tested> tested = unfit.failing().stream().map(t -> tested(t, unfit.nearest())).toList();
-			return new Blocker(unfit.condition(), sentence(unfit.nearest(), tested), tested,
+			Function<Operand.Bound, String> names = bound -> Optional.ofNullable(unfit.named().get(bound))
+					.map(place -> place.label() + ", " + bases.of(place).said()).orElse(Wording.operand(bound));
+			List<Reason.Tested> tested = unfit.failing().stream().map(t -> tested(t, unfit.nearest(), names)).toList();
+			return new Blocker(unfit.condition(), Wording.fails(unfit.nearest(), tested, unfit.failing(), names), tested,
 					tested.stream().map(Reason.Tested::field).toList(), List.of());
 		} else if (obstacle instanceof Obstacle.InTheWay there) {
 			List<JobField> looked = there.facts().stream().map(i -> new JobField(i.kind(), i.item(), Optional.empty())).toList();
-			String facts = there.facts().stream().map(Silence::named).distinct().collect(Collectors.joining(", "));
+			String facts = there.facts().stream().map(Wording::named).distinct().collect(Collectors.joining(", "));
 			return new Blocker(there.condition(), "The rule wants that " + Wording.of(there.condition())
 					+ (facts.isEmpty() ? "." : "; in the way: " + facts + "."), List.of(), looked, List.of());
 		}
@@ -85,20 +92,8 @@ public final class Silence {
 		return new Blocker(missing.condition(), "Not found: " + Wording.finding(finding) + ".", List.of(), List.of(), makers);
 	}
 
-	private Reason.Tested tested(Test.OfField test, JobFacts.Item item) {
+	private Reason.Tested tested(Test.OfField test, JobFacts.Item item, Function<Operand.Bound, String> names) {
 		JobField place = JobField.of(item.kind(), item.item(), test.field());
-		return new Reason.Tested(place, job.answer(place), Wording.wanted(test));
-	}
-
-	private static String sentence(JobFacts.Item nearest, List<Reason.Tested> tested) {
-		String fact = named(nearest);
-		return Character.toUpperCase(fact.charAt(0)) + fact.substring(1) + ": " + tested.stream()
-				.map(t -> t.field().field().orElseThrow().label() + " is "
-						+ t.actual().value().map(v -> v.text()).orElse("unknown") + ", and the rule wants that it " + t.wanted())
-				.collect(Collectors.joining("; ")) + ".";
-	}
-
-	private static String named(JobFacts.Item item) {
-		return item.kind().label() + (item.kind().many() && !item.phantom() ? " " + (item.item() + 1) : "");
+		return new Reason.Tested(bases.of(place), job.answer(place), Wording.wanted(test, names));
 	}
 }

@@ -10,15 +10,15 @@ import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
 
 /** Takes moisture out of the air in summer. */
-@About(label = "dehumidifier", meaning = "Takes moisture out of the house air: a machine, or a slow speed of the indoor fan.")
+@About(label = "dehumidifier", meaning = "Takes moisture out of the house air: a machine, or a slow speed of the indoor fan.", changesOnSite = true)
 public record Dehumidifier(
 		@Asked(label = "kind", meaning = "How it dries the air.")
 		Answer<Kind> kind,
-		@Asked(label = "controlled by", meaning = "Who decides when it runs.", changesOnSite = true)
+		@Asked(label = "controlled by", says = "is controlled by {}", meaning = "Who decides when it runs.", changesOnSite = true)
 		Answer<ControlledBy> controlledBy,
-		@Asked(label = "powered by", meaning = "Where it takes its power from.")
+		@Asked(label = "powered by", says = "is powered by {}", meaning = "Where it takes its power from.")
 		Answer<PoweredBy> poweredBy,
-		@Asked(label = "terminal acts", meaning = "Whether its terminal calls for drying by being powered or by losing power, as its maker states.")
+		@Asked(label = "terminal acts", says = "has a terminal that acts {}", meaning = "Whether its terminal calls for drying by being powered or by losing power, as its maker states.")
 		Answer<TerminalActs> terminalActs,
 		@Asked(label = "load", meaning = "What its relay draws.", unit = Unit.VOLT_AMPERE, least = 0, most = 100)
 		Answer<Quantity> load)

@@ -12,7 +12,7 @@ import org.setwright.trade.catalogue.Unit;
 /** Measures the temperature of a heated floor. */
 @About(label = "floor sensor", meaning = "Measures the temperature of a heated floor.")
 public record FloorSensor(
-		@Asked(label = "connection", meaning = "How it reaches the controller.")
+		@Asked(label = "connection", says = "is {}", meaning = "How it reaches the controller.")
 		Answer<Connection> connection,
 		@Asked(label = "floor covering", meaning = "What lies on the heated floor.")
 		Answer<Covering> floorCovering,

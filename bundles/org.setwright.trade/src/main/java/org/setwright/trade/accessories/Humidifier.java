@@ -10,13 +10,13 @@ import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
 
 /** Adds moisture to the air in winter. */
-@About(label = "humidifier", meaning = "Adds moisture to the house air in winter.")
+@About(label = "humidifier", meaning = "Adds moisture to the house air in winter.", changesOnSite = true)
 public record Humidifier(
 		@Asked(label = "kind", meaning = "How it puts moisture into the air.")
 		Answer<Kind> kind,
-		@Asked(label = "controlled by", meaning = "Who decides when it runs.", changesOnSite = true)
+		@Asked(label = "controlled by", says = "is controlled by {}", meaning = "Who decides when it runs.", changesOnSite = true)
 		Answer<ControlledBy> controlledBy,
-		@Asked(label = "powered by", meaning = "Where it takes its power from.")
+		@Asked(label = "powered by", says = "is powered by {}", meaning = "Where it takes its power from.")
 		Answer<PoweredBy> poweredBy,
 		@Asked(label = "load", meaning = "What its water valve or relay draws.", unit = Unit.VOLT_AMPERE, least = 0, most = 100)
 		Answer<Quantity> load)

@@ -8,11 +8,11 @@ import org.setwright.trade.catalogue.Choice;
 import org.setwright.trade.catalogue.Fact;
 
 /** Measures room temperature away from the controller. */
-@About(label = "indoor sensor", meaning = "Measures room temperature away from the controller.")
+@About(label = "indoor sensor", meaning = "Measures room temperature away from the controller.", changesOnSite = true)
 public record IndoorSensor(
-		@Asked(label = "connection", meaning = "How it reaches the controller.")
+		@Asked(label = "connection", says = "is {}", meaning = "How it reaches the controller.")
 		Answer<Connection> connection,
-		@Asked(label = "used", meaning = "What its reading is for.", changesOnSite = true)
+		@Asked(label = "used", says = "is used like this: {}", meaning = "What its reading is for.", changesOnSite = true)
 		Answer<Used> used)
 		implements Fact {
 

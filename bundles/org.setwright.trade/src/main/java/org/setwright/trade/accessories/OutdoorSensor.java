@@ -6,11 +6,11 @@ import org.setwright.trade.catalogue.Asked;
 import org.setwright.trade.catalogue.Fact;
 
 /** Tells the controller the outdoor temperature. */
-@About(label = "outdoor sensor", meaning = "Tells the controller the outdoor temperature.")
+@About(label = "outdoor sensor", meaning = "Tells the controller the outdoor temperature.", changesOnSite = true)
 public record OutdoorSensor(
-		@Asked(label = "connection", meaning = "How it reaches the controller.")
+		@Asked(label = "connection", says = "is {}", meaning = "How it reaches the controller.")
 		Answer<Connection> connection,
-		@Asked(label = "shaded", meaning = "Whether it is out of the sun and away from vents and the outdoor unit's air.", changesOnSite = true)
+		@Asked(label = "shaded", says = "is shaded|is not shaded", meaning = "Whether it is out of the sun and away from vents and the outdoor unit's air.", changesOnSite = true)
 		Answer<Boolean> shaded)
 		implements Fact {
 }

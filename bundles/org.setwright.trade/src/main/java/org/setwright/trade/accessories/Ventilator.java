@@ -10,17 +10,17 @@ import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
 
 /** Brings fresh air into the house. */
-@About(label = "ventilator", meaning = "Brings fresh air into the house or takes stale air out.")
+@About(label = "ventilator", meaning = "Brings fresh air into the house or takes stale air out.", changesOnSite = true)
 public record Ventilator(
 		@Asked(label = "kind", meaning = "How it changes the air.")
 		Answer<Kind> kind,
 		@Asked(label = "airflow", meaning = "Outdoor air it moves while it runs, measured or from its fan table.", unit = Unit.CUBIC_FOOT_PER_MINUTE, least = 10, most = 1000)
 		Answer<Quantity> airflow,
-		@Asked(label = "needs indoor fan", meaning = "Whether its air reaches the rooms only while the indoor fan runs.")
+		@Asked(label = "needs indoor fan", says = "needs the indoor fan|does not need the indoor fan", meaning = "Whether its air reaches the rooms only while the indoor fan runs.")
 		Answer<Boolean> needsIndoorFan,
-		@Asked(label = "controlled by", meaning = "Who decides when it runs.", changesOnSite = true)
+		@Asked(label = "controlled by", says = "is controlled by {}", meaning = "Who decides when it runs.", changesOnSite = true)
 		Answer<ControlledBy> controlledBy,
-		@Asked(label = "powered by", meaning = "Where it takes its power from.")
+		@Asked(label = "powered by", says = "is powered by {}", meaning = "Where it takes its power from.")
 		Answer<PoweredBy> poweredBy,
 		@Asked(label = "load", meaning = "What its damper or relay draws.", unit = Unit.VOLT_AMPERE, least = 0, most = 100)
 		Answer<Quantity> load)

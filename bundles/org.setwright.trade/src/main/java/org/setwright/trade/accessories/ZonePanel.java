@@ -14,9 +14,9 @@ import org.setwright.trade.catalogue.Unit;
 public record ZonePanel(
 		@Asked(label = "zones", meaning = "How many zones it serves.", least = 2, most = 12)
 		Answer<Integer> zones,
-		@Asked(label = "expects", meaning = "How the panel's maker wants the zone controls set.")
+		@Asked(label = "expects", says = "expects {}", meaning = "How the panel's maker wants the zone controls set.")
 		Answer<Expects> expects,
-		@Asked(label = "serves", meaning = "What it opens for a zone.")
+		@Asked(label = "serves", says = "serves {}", meaning = "What it opens for a zone.")
 		Answer<Serves> serves,
 		@Asked(label = "load", meaning = "What the panel and its dampers or valves draw together.", unit = Unit.VOLT_AMPERE, least = 0, most = 250)
 		Answer<Quantity> load)

@@ -23,4 +23,7 @@ public @interface About {
 
 	/** Whether every job has one, so that "none" is not an answer (the building, the climate). */
 	boolean always() default false;
+
+	/** Whether somebody on site can add or take one away (pull a wire, fit a sensor), or what is there stays. */
+	boolean changesOnSite() default false;
 }

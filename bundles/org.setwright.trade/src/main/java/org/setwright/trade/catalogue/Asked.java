@@ -15,6 +15,13 @@ public @interface Asked {
 	/** What people and files call it, lower case: "valve energised in". */
 	String label();
 
+	/**
+	 * How a sentence about the fact says it, with {} where the answer goes: "feeds {}", "has {} stages", "is {a}" when the
+	 * answer takes an article; for yes and no two sentences, "has a common|has no common". What {@link Field#says()} makes of
+	 * the label when left out.
+	 */
+	String says() default "";
+
 	/** The trade's meaning in one sentence. */
 	String meaning();
 

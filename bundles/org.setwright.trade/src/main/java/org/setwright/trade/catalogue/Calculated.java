@@ -12,6 +12,9 @@ public @interface Calculated {
 	/** The fields it is computed from, each as {@code Kind.field}, for example {@code Building.floorArea}. */
 	String[] from();
 
+	/** The calculated fields it is computed by way of, each as {@code Kind.field}; what they need stands in {@link #from()} too. */
+	String[] through() default {};
+
 	/** The formula in words a trainer can read out. */
 	String formula();
 

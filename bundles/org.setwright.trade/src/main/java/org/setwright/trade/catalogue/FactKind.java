@@ -50,7 +50,7 @@ public final class FactKind {
 
 	/** @return its label as the object of "whether there is": "a humidifier", "auxiliary heat" */
 	public String one() {
-		return about.uncountable() ? label() : ("aeiou".indexOf(label().charAt(0)) >= 0 ? "an " : "a ") + label();
+		return about.uncountable() ? label() : article(label()) + label();
 	}
 
 	/** @return what job files call it: the plural when a job may have several */
@@ -76,6 +76,11 @@ public final class FactKind {
 	/** @return whether every job has exactly one, so that it is there even if nobody has said anything about it */
 	public boolean exactlyOne() {
 		return about.always() && !many();
+	}
+
+	/** @return whether somebody on site can add or take one away */
+	public boolean changesOnSite() {
+		return about.changesOnSite();
 	}
 
 	/** @return whether it is computed and never written in a file; a job that it does not apply to has none */
@@ -151,9 +156,27 @@ public final class FactKind {
 			throw new IllegalArgumentException(component + " must be an Answer described by @Asked");
 		}
 		Calculated calculated = component.getAnnotation(Calculated.class);
-		return new Field(component.getName(), asked.label(), asked.meaning(), domain(answered(component), asked),
+		Domain domain = domain(answered(component), asked);
+		return new Field(component.getName(), asked.label(), asked.meaning(),
+				asked.says().isEmpty() ? says(asked.label(), domain) : asked.says(), domain,
 				asked.changesOnSite(), asked.naming(), Optional.ofNullable(calculated)
-						.map(c -> new Field.Calculation(List.of(c.from()), c.formula(), c.source())));
+						.map(c -> new Field.Calculation(List.of(c.from()), List.of(c.through()), c.formula(), c.source())));
+	}
+
+	/** What is usual for an answer of this sort. */
+	private static String says(String label, Domain domain) {
+		if (domain instanceof Domain.Whole) {
+			return "has {} " + label;
+		} else if (domain instanceof Domain.Measure) {
+			return "has " + article(label) + label + " of {}";
+		} else if (domain instanceof Domain.YesNo) {
+			return "says yes to " + label + "|says no to " + label;
+		}
+		return label.equals("kind") ? "is of the kind {}" : "its " + label + " is {}";
+	}
+
+	private static String article(String words) {
+		return "aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ";
 	}
 
 	private static Class<?> answered(RecordComponent component) {

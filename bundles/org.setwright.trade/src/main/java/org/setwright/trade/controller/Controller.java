@@ -18,29 +18,29 @@ public record Controller(
 		Answer<Integer> heatStages,
 		@Asked(label = "cool stages", meaning = "How many steps of cooling it can call for.", least = 0, most = 3, changesOnSite = true)
 		Answer<Integer> coolStages,
-		@Asked(label = "runs heat pumps", meaning = "Whether it has an output for the changeover valve.", changesOnSite = true)
+		@Asked(label = "runs heat pumps", says = "runs heat pumps|does not run heat pumps", meaning = "Whether it has an output for the changeover valve.", changesOnSite = true)
 		Answer<Boolean> runsHeatPumps,
-		@Asked(label = "power", meaning = "What it needs to stay alive.", changesOnSite = true)
+		@Asked(label = "power", says = "is powered by {}", meaning = "What it needs to stay alive.", changesOnSite = true)
 		Answer<Power> power,
 		@Asked(label = "power draw", meaning = "What it draws from the 24 V circuit.", unit = Unit.VOLT_AMPERE, least = 0, most = 20)
 		Answer<Quantity> powerDraw,
-		@Asked(label = "rated for", meaning = "What voltage its maker lets it switch.", changesOnSite = true)
+		@Asked(label = "rated for", says = "is rated for {}", meaning = "What voltage its maker lets it switch.", changesOnSite = true)
 		Answer<RatedFor> ratedFor,
-		@Asked(label = "separate supplies", meaning = "Whether it has Rh and Rc terminals with a link that comes out.", changesOnSite = true)
+		@Asked(label = "separate supplies", says = "takes two separate supplies|takes no separate supplies", meaning = "Whether it has Rh and Rc terminals with a link that comes out.", changesOnSite = true)
 		Answer<Boolean> separateSupplies,
-		@Asked(label = "outdoor lockouts", meaning = "Whether it can hold off compressor and auxiliary heat by outdoor temperature.", changesOnSite = true)
+		@Asked(label = "outdoor lockouts", says = "has outdoor lockouts|has no outdoor lockouts", meaning = "Whether it can hold off compressor and auxiliary heat by outdoor temperature.", changesOnSite = true)
 		Answer<Boolean> outdoorLockouts,
-		@Asked(label = "outdoor sensor input", meaning = "Whether an outdoor sensor can be connected.", changesOnSite = true)
+		@Asked(label = "outdoor sensor input", says = "has an input for an outdoor sensor|has no input for an outdoor sensor", meaning = "Whether an outdoor sensor can be connected.", changesOnSite = true)
 		Answer<Boolean> outdoorSensorInput,
-		@Asked(label = "indoor sensor input", meaning = "Whether a remote indoor or floor sensor can be connected.", changesOnSite = true)
+		@Asked(label = "indoor sensor input", says = "has an input for an indoor sensor|has no input for an indoor sensor", meaning = "Whether a remote indoor or floor sensor can be connected.", changesOnSite = true)
 		Answer<Boolean> indoorSensorInput,
-		@Asked(label = "measures humidity", meaning = "Whether it has a humidity sensor of its own.", changesOnSite = true)
+		@Asked(label = "measures humidity", says = "measures humidity|does not measure humidity", meaning = "Whether it has a humidity sensor of its own.", changesOnSite = true)
 		Answer<Boolean> measuresHumidity,
-		@Asked(label = "humidity output", meaning = "Whether it can switch a humidifier or dehumidifier.", changesOnSite = true)
+		@Asked(label = "humidity output", says = "has a humidity output|has no humidity output", meaning = "Whether it can switch a humidifier or dehumidifier.", changesOnSite = true)
 		Answer<Boolean> humidityOutput,
-		@Asked(label = "ventilation output", meaning = "Whether it can switch a ventilator.", changesOnSite = true)
+		@Asked(label = "ventilation output", says = "has a ventilation output|has no ventilation output", meaning = "Whether it can switch a ventilator.", changesOnSite = true)
 		Answer<Boolean> ventilationOutput,
-		@Asked(label = "clock holds for", meaning = "How long its clock keeps time without power.", unit = Unit.HOUR, least = 0, most = 10000)
+		@Asked(label = "clock holds for", says = "has a clock that holds for {}", meaning = "How long its clock keeps time without power.", unit = Unit.HOUR, least = 0, most = 10000)
 		Answer<Quantity> clockHoldsFor)
 		implements Fact {
 

@@ -7,9 +7,9 @@ import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.wiring.TerminalMark;
 
 /** A terminal the new controller offers. */
-@About(label = "controller terminal", plural = "controller terminals", meaning = "A terminal the new controller offers.", always = true)
+@About(label = "controller terminal", plural = "controller terminals", meaning = "A terminal the new controller offers.", always = true, changesOnSite = true)
 public record ControllerTerminal(
-		@Asked(label = "mark", meaning = "The letters beside it.", naming = true, changesOnSite = true)
+		@Asked(label = "mark", says = "is marked {}", meaning = "The letters beside it.", naming = true, changesOnSite = true)
 		Answer<TerminalMark> mark)
 		implements Fact {
 }

@@ -16,15 +16,15 @@ import org.setwright.trade.equipment.OutdoorUnit;
 public record OldControl(
 		@Asked(label = "kind", meaning = "What sort of control it was.")
 		Answer<Kind> kind,
-		@Asked(label = "worked properly", meaning = "Whether heating and cooling did what was called for, seen on this job or told by the occupants.")
+		@Asked(label = "worked properly", says = "worked properly|did not work properly", meaning = "Whether heating and cooling did what was called for, seen on this job or told by the occupants.")
 		Answer<Boolean> workedProperly,
-		@Asked(label = "valve energised in", meaning = "How its changeover valve entry or terminal was set.")
+		@Asked(label = "valve energised in", says = "had its valve energised in {}", meaning = "How its changeover valve entry or terminal was set.")
 		Answer<OutdoorUnit.ValveSense> valveEnergisedIn,
-		@Asked(label = "fan in heat by", meaning = "Who it was set to let start the fan in heat.")
+		@Asked(label = "fan in heat by", says = "left the fan in heat to the {}", meaning = "Who it was set to let start the fan in heat.")
 		Answer<IndoorUnit.FanRunBy> fanInHeatBy,
-		@Asked(label = "heat stages", meaning = "How many steps of heat it was set to call for.", least = 0, most = 5)
+		@Asked(label = "heat stages", says = "had {} heat stages", meaning = "How many steps of heat it was set to call for.", least = 0, most = 5)
 		Answer<Integer> heatStages,
-		@Asked(label = "link fitted", meaning = "Whether it had a link between its heating and cooling supply terminals.")
+		@Asked(label = "link fitted", says = "had its link fitted|had no link fitted", meaning = "Whether it had a link between its heating and cooling supply terminals.")
 		Answer<Boolean> linkFitted,
 		@Asked(label = "heating cycles", meaning = "The heating cycle rate it was set to.", unit = Unit.PER_HOUR, least = 1, most = 12)
 		Answer<Quantity> heatingCycles)

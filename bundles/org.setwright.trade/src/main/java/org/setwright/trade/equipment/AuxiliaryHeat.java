@@ -12,15 +12,15 @@ import org.setwright.trade.catalogue.Unit;
 /** Heat that helps or replaces a heat pump's. "None" says that there is none; silence says that nobody looked. */
 @About(label = "auxiliary heat", uncountable = true, meaning = "Heat that helps a heat pump or takes its place: electric elements, a furnace, a hot-water coil.")
 public record AuxiliaryHeat(
-		@Asked(label = "kind", meaning = "What makes the auxiliary heat.")
+		@Asked(label = "kind", says = "comes from {}", meaning = "What makes the auxiliary heat.")
 		Answer<Kind> kind,
 		@Asked(label = "stages", meaning = "How many steps of auxiliary heat have a terminal of their own.", least = 1, most = 2)
 		Answer<Integer> stages,
 		@Asked(label = "heat output", meaning = "Rated output of all its steps together, for electric elements their rated power.", unit = Unit.KILOWATT, least = 0, most = 100)
 		Answer<Quantity> heatOutput,
-		@Asked(label = "emergency relay", meaning = "Whether the equipment has a terminal of its own for emergency heat (E).")
+		@Asked(label = "emergency relay", says = "has an emergency relay|has no emergency relay", meaning = "Whether the equipment has a terminal of its own for emergency heat (E).")
 		Answer<Boolean> emergencyRelay,
-		@Asked(label = "starts fan", meaning = "Whether its own relay starts the indoor fan with it.")
+		@Asked(label = "starts fan", says = "starts the fan|does not start the fan", meaning = "Whether its own relay starts the indoor fan with it.")
 		Answer<Boolean> startsFan)
 		implements Fact {
 

@@ -12,7 +12,7 @@ import org.setwright.trade.catalogue.Unit;
 /** The indoor section: what moves the air or the water, and the heat it makes by itself. */
 @About(label = "indoor unit", meaning = "The machine indoors that moves air or water, with any heat it makes by itself.")
 public record IndoorUnit(
-		@Asked(label = "kind", meaning = "What the machine is.")
+		@Asked(label = "kind", says = "is {a}", meaning = "What the machine is.")
 		Answer<Kind> kind,
 		@Asked(label = "fuel", meaning = "What it turns into heat by itself; none when only the compressor heats.")
 		Answer<Fuel> fuel,
@@ -24,15 +24,15 @@ public record IndoorUnit(
 		Answer<Quantity> heatOutput,
 		@Asked(label = "efficiency", meaning = "Annual fuel utilisation efficiency (AFUE) on the nameplate.", unit = Unit.PERCENT, least = 50, most = 100)
 		Answer<Quantity> efficiency,
-		@Asked(label = "condensing", meaning = "Whether it condenses its flue gas and drains water.")
+		@Asked(label = "condensing", says = "is condensing|is not condensing", meaning = "Whether it condenses its flue gas and drains water.")
 		Answer<Boolean> condensing,
 		@Asked(label = "distribution", meaning = "How the heat reaches the rooms.")
 		Answer<Distribution> distribution,
-		@Asked(label = "fan run by", meaning = "Who starts the indoor fan on a call for the indoor unit's own heat, as its diagram shows.")
+		@Asked(label = "fan run by", says = "has its fan run by {}", meaning = "Who starts the indoor fan on a call for the indoor unit's own heat, as its diagram shows.")
 		Answer<FanRunBy> fanRunBy,
-		@Asked(label = "variable-speed fan", meaning = "Whether its fan motor can slow down for drying or circulation.")
+		@Asked(label = "variable-speed fan", says = "has a variable-speed fan|has no variable-speed fan", meaning = "Whether its fan motor can slow down for drying or circulation.")
 		Answer<Boolean> variableSpeedFan,
-		@Asked(label = "own fan delay", meaning = "Whether its own board keeps the fan running for a while after a call ends.")
+		@Asked(label = "own fan delay", says = "has a fan delay of its own|has no fan delay of its own", meaning = "Whether its own board keeps the fan running for a while after a call ends.")
 		Answer<Boolean> ownFanDelay,
 		@Asked(label = "airflow", meaning = "Air moved on a cooling call, measured or from the fan table.", unit = Unit.CUBIC_FOOT_PER_MINUTE, least = 100, most = 5000)
 		Answer<Quantity> airflow,

@@ -12,7 +12,7 @@ import org.setwright.trade.catalogue.Unit;
 /** The compressor section: outdoors, or indoors with a ground loop. */
 @About(label = "outdoor unit", meaning = "The machine with the compressor: an air conditioner or a heat pump.")
 public record OutdoorUnit(
-		@Asked(label = "kind", meaning = "What the machine does: cool only, or pump heat both ways.")
+		@Asked(label = "kind", says = "is {a}", meaning = "What the machine does: cool only, or pump heat both ways.")
 		Answer<Kind> kind,
 		@Asked(label = "maker", meaning = "Who made it, as on the nameplate.")
 		Answer<String> maker,
@@ -20,11 +20,11 @@ public record OutdoorUnit(
 		Answer<String> model,
 		@Asked(label = "stages", meaning = "How many steps of compressor capacity the controller has to call for.", least = 1, most = 2)
 		Answer<Integer> stages,
-		@Asked(label = "variable speed", meaning = "Whether the compressor chooses its own speed, whatever the controller calls for.")
+		@Asked(label = "variable speed", says = "runs at variable speed|does not run at variable speed", meaning = "Whether the compressor chooses its own speed, whatever the controller calls for.")
 		Answer<Boolean> variableSpeed,
-		@Asked(label = "valve energised in", meaning = "In which mode the maker's diagram shows the changeover valve powered.")
+		@Asked(label = "valve energised in", says = "has its valve energised in {}", meaning = "In which mode the maker's diagram shows the changeover valve powered.")
 		Answer<ValveSense> valveEnergisedIn,
-		@Asked(label = "valve found energised in", meaning = "In which mode a test on this job showed the changeover valve powered.")
+		@Asked(label = "valve found energised in", says = "was found to have its valve energised in {}", meaning = "In which mode a test on this job showed the changeover valve powered.")
 		Answer<ValveSense> valveFoundEnergisedIn,
 		@Asked(label = "cooling capacity at 95 °F", meaning = "Rated cooling output at 95 °F (35 °C) outdoors.", unit = Unit.BTU_PER_HOUR, least = 5000, most = 130000)
 		Answer<Quantity> coolingCapacityAt95F,
@@ -40,7 +40,7 @@ public record OutdoorUnit(
 		Answer<Quantity> lowestOutdoorTemperature,
 		@Asked(label = "minimum off time", meaning = "How long the maker wants the compressor to rest before it starts again.", unit = Unit.MINUTE, least = 0, most = 15)
 		Answer<Quantity> minimumOffTime,
-		@Asked(label = "crankcase heater", meaning = "Whether a heater keeps the compressor's oil warm while it rests.")
+		@Asked(label = "crankcase heater", says = "has a crankcase heater|has no crankcase heater", meaning = "Whether a heater keeps the compressor's oil warm while it rests.")
 		Answer<Boolean> crankcaseHeater,
 		@Asked(label = "contactor inrush", meaning = "What its contactor's coil draws in the moment it pulls in, as on its label.", unit = Unit.VOLT_AMPERE, least = 1, most = 200)
 		Answer<Quantity> contactorInrush,

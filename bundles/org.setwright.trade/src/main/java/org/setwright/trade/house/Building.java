@@ -22,9 +22,9 @@ public record Building(
 		Answer<Glazing> windowGlazing,
 		@Asked(label = "ventilation rule", meaning = "Which rule for fresh air is in force here.")
 		Answer<VentilationRule> ventilationRule,
-		@Asked(label = "pipes in cold spaces", meaning = "Whether water pipes run where they can freeze when the heat is low.")
+		@Asked(label = "pipes in cold spaces", says = "has pipes in cold spaces|has no pipes in cold spaces", meaning = "Whether water pipes run where they can freeze when the heat is low.")
 		Answer<Boolean> pipesInColdSpaces,
-		@Asked(label = "carbon monoxide alarm", meaning = "Whether working carbon monoxide alarms are fitted outside the bedrooms.", changesOnSite = true)
+		@Asked(label = "carbon monoxide alarm", says = "has a carbon monoxide alarm|has no carbon monoxide alarm", meaning = "Whether working carbon monoxide alarms are fitted outside the bedrooms.", changesOnSite = true)
 		Answer<Boolean> carbonMonoxideAlarm)
 		implements Fact {
 

@@ -14,7 +14,7 @@ public record Climate(
 		Answer<Quantity> heatingDesignTemperature,
 		@Asked(label = "cooling design temperature", meaning = "Outdoor temperature the cooling is sized for.", unit = Unit.FAHRENHEIT, least = 60, most = 130)
 		Answer<Quantity> coolingDesignTemperature,
-		@Asked(label = "daylight saving", meaning = "Whether clocks change twice a year there.")
+		@Asked(label = "daylight saving", says = "keeps daylight saving|keeps no daylight saving", meaning = "Whether clocks change twice a year there.")
 		Answer<Boolean> daylightSaving,
 		@Asked(label = "time zone", meaning = "The time zone by its tz database name, for example America/Denver.")
 		Answer<String> timeZone,

@@ -12,27 +12,27 @@ import org.setwright.trade.catalogue.Unit;
 /** What the people who live there want. */
 @About(label = "wishes", meaning = "What the people who live there want.", always = true)
 public record Wishes(
-		@Asked(label = "schedule", meaning = "How their days differ.", changesOnSite = true)
+		@Asked(label = "schedule", says = "ask for this schedule: {}", meaning = "How their days differ.", changesOnSite = true)
 		Answer<Schedule> schedule,
-		@Asked(label = "clock format", meaning = "How they read the clock.", changesOnSite = true)
+		@Asked(label = "clock format", says = "ask for a {} clock", meaning = "How they read the clock.", changesOnSite = true)
 		Answer<ClockFormat> clockFormat,
-		@Asked(label = "temperature unit", meaning = "In which unit they read temperatures.", changesOnSite = true)
+		@Asked(label = "temperature unit", says = "ask for {}", meaning = "In which unit they read temperatures.", changesOnSite = true)
 		Answer<TemperatureUnit> temperatureUnit,
-		@Asked(label = "heat when home", meaning = "Heating set point while they are up and at home.", unit = Unit.FAHRENHEIT, least = 45, most = 90, changesOnSite = true)
+		@Asked(label = "heat when home", says = "ask for heating to {} when home", meaning = "Heating set point while they are up and at home.", unit = Unit.FAHRENHEIT, least = 45, most = 90, changesOnSite = true)
 		Answer<Quantity> heatWhenHome,
-		@Asked(label = "heat setback", meaning = "How many degrees they let the house cool while they sleep or are out in winter.", unit = Unit.FAHRENHEIT_DEGREES, least = 0, most = 20, changesOnSite = true)
+		@Asked(label = "heat setback", says = "ask for a heat setback of {}", meaning = "How many degrees they let the house cool while they sleep or are out in winter.", unit = Unit.FAHRENHEIT_DEGREES, least = 0, most = 20, changesOnSite = true)
 		Answer<Quantity> heatSetback,
-		@Asked(label = "cool when home", meaning = "Cooling set point while they are at home.", unit = Unit.FAHRENHEIT, least = 60, most = 95, changesOnSite = true)
+		@Asked(label = "cool when home", says = "ask for cooling to {} when home", meaning = "Cooling set point while they are at home.", unit = Unit.FAHRENHEIT, least = 60, most = 95, changesOnSite = true)
 		Answer<Quantity> coolWhenHome,
-		@Asked(label = "cool setback", meaning = "How many degrees they let the house warm while they are out in summer.", unit = Unit.FAHRENHEIT_DEGREES, least = 0, most = 20, changesOnSite = true)
+		@Asked(label = "cool setback", says = "ask for a cool setback of {}", meaning = "How many degrees they let the house warm while they are out in summer.", unit = Unit.FAHRENHEIT_DEGREES, least = 0, most = 20, changesOnSite = true)
 		Answer<Quantity> coolSetback,
-		@Asked(label = "automatic changeover", meaning = "Whether the controller may change between heating and cooling by itself.", changesOnSite = true)
+		@Asked(label = "automatic changeover", says = "ask for automatic changeover|ask for no automatic changeover", meaning = "Whether the controller may change between heating and cooling by itself.", changesOnSite = true)
 		Answer<Boolean> automaticChangeover,
-		@Asked(label = "fan between calls", meaning = "What the indoor fan does while nothing heats or cools.", changesOnSite = true)
+		@Asked(label = "fan between calls", says = "ask for the fan between calls to be so: {}", meaning = "What the indoor fan does while nothing heats or cools.", changesOnSite = true)
 		Answer<FanBetweenCalls> fanBetweenCalls,
-		@Asked(label = "away in winter", meaning = "Whether they leave the house empty for days in the cold season.", changesOnSite = true)
+		@Asked(label = "away in winter", says = "say that the house stands empty in winter|say that the house does not stand empty in winter", meaning = "Whether they leave the house empty for days in the cold season.", changesOnSite = true)
 		Answer<Boolean> awayInWinter,
-		@Asked(label = "limited access", meaning = "Whether tenants, guests or children should not change everything.", changesOnSite = true)
+		@Asked(label = "limited access", says = "ask for limited access|ask for no limited access", meaning = "Whether tenants, guests or children should not change everything.", changesOnSite = true)
 		Answer<Boolean> limitedAccess)
 		implements Fact {
 

@@ -10,9 +10,9 @@ import org.setwright.trade.catalogue.Fact;
 /** A low-voltage terminal the equipment offers. */
 @About(label = "equipment terminal", plural = "equipment terminals", meaning = "A low-voltage terminal the equipment offers.", always = true)
 public record EquipmentTerminal(
-		@Asked(label = "mark", meaning = "The letters beside it.", naming = true)
+		@Asked(label = "mark", says = "is marked {}", meaning = "The letters beside it.", naming = true)
 		Answer<TerminalMark> mark,
-		@Asked(label = "belongs to", meaning = "Which machine it is on.")
+		@Asked(label = "belongs to", says = "belongs to the {}", meaning = "Which machine it is on.")
 		Answer<Machine> belongsTo)
 		implements Fact {
 

@@ -10,13 +10,13 @@ import org.setwright.trade.catalogue.Fact;
 /** The electric supply found where the controller goes. */
 @About(label = "site power", meaning = "The electric supply found where the controller goes.", always = true)
 public record SitePower(
-		@Asked(label = "voltage", meaning = "What the conductors at the wall carry, measured or read at their other end.")
+		@Asked(label = "voltage", says = "is {}", meaning = "What the conductors at the wall carry, measured or read at their other end.")
 		Answer<Voltage> voltage,
-		@Asked(label = "common at the wall", meaning = "Whether a conductor from the transformer's common side reaches the wall.", changesOnSite = true)
+		@Asked(label = "common at the wall", says = "has a common at the wall|has no common at the wall", meaning = "Whether a conductor from the transformer's common side reaches the wall.", changesOnSite = true)
 		Answer<Boolean> commonAtTheWall,
-		@Asked(label = "commons joined", meaning = "Whether the common sides of two transformers are joined anywhere.", changesOnSite = true)
+		@Asked(label = "commons joined", says = "has its commons joined|has its commons apart", meaning = "Whether the common sides of two transformers are joined anywhere.", changesOnSite = true)
 		Answer<Boolean> commonsJoined,
-		@Asked(label = "frequent power cuts", meaning = "Whether the supply often fails for hours, so that a clock may lose the time.")
+		@Asked(label = "frequent power cuts", says = "is cut often|is not cut often", meaning = "Whether the supply often fails for hours, so that a clock may lose the time.")
 		Answer<Boolean> frequentPowerCuts)
 		implements Fact {
 

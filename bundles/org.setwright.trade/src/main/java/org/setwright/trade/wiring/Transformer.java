@@ -10,9 +10,9 @@ import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
 
 /** A control transformer. */
-@About(label = "transformer", plural = "transformers", meaning = "A control transformer that feeds the 24 V circuit or a part of it.", always = true)
+@About(label = "transformer", plural = "transformers", meaning = "A control transformer that feeds the 24 V circuit or a part of it.", always = true, changesOnSite = true)
 public record Transformer(
-		@Asked(label = "feeds", meaning = "Which side of the controls it feeds.", naming = true)
+		@Asked(label = "feeds", says = "feeds {}", meaning = "Which side of the controls it feeds.", naming = true)
 		Answer<Feeds> feeds,
 		@Asked(label = "rating", meaning = "The volt-amperes on its nameplate.", unit = Unit.VOLT_AMPERE, least = 5, most = 250, changesOnSite = true)
 		Answer<Quantity> rating,

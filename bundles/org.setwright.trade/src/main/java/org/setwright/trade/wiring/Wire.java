@@ -10,19 +10,19 @@ import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Unit;
 
 /** One conductor that reaches the wall where the controller goes. Its colour is a custom and proves nothing. */
-@About(label = "wire", plural = "wires", meaning = "One conductor that reaches the wall where the controller goes.", always = true)
+@About(label = "wire", plural = "wires", meaning = "One conductor that reaches the wall where the controller goes.", always = true, changesOnSite = true)
 public record Wire(
-		@Asked(label = "colour", meaning = "The colour of its insulation, which never proves what it does.", naming = true)
+		@Asked(label = "colour", says = "is {}", meaning = "The colour of its insulation, which never proves what it does.", naming = true)
 		Answer<Colour> colour,
-		@Asked(label = "at control", meaning = "Where it was landed on the old control.")
+		@Asked(label = "at control", says = "lands on {} at the control", meaning = "Where it was landed on the old control.")
 		Answer<TerminalMark> atControl,
-		@Asked(label = "at equipment", meaning = "Where its other end is landed at the equipment.", changesOnSite = true)
+		@Asked(label = "at equipment", says = "lands on {} at the equipment", meaning = "Where its other end is landed at the equipment.", changesOnSite = true)
 		Answer<TerminalMark> atEquipment,
 		@Asked(label = "gauge", meaning = "Its thickness; a thick one may carry line voltage.", unit = Unit.AWG, least = 10, most = 26)
 		Answer<Quantity> gauge,
 		@Asked(label = "length", meaning = "Its length one way, from the wall to the equipment.", unit = Unit.FOOT, least = 1, most = 500)
 		Answer<Quantity> length,
-		@Asked(label = "condition", meaning = "Whether it is fit to be used.", changesOnSite = true)
+		@Asked(label = "condition", says = "is {}", meaning = "Whether it is fit to be used.", changesOnSite = true)
 		Answer<Condition> condition)
 		implements Fact {
 

@@ -18,22 +18,25 @@ import org.setwright.trade.house.Building;
 public record AuxiliaryNeed(
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.heatingCapacityAt47F", "OutdoorUnit.heatingCapacityAt17F",
 				"Building.designHeatLoss", "Climate.heatingDesignTemperature", "AuxiliaryHeat.kind" },
+				through = { "HeatPumpBalance.shortfallAtDesign" },
 				formula = "the heat pump's shortfall at the design temperature; all of the heat loss for a furnace, which heats alone",
 				source = "heat balance")
-		@Asked(label = "needed output", meaning = "What auxiliary heat has to give at the heating design temperature.", unit = KILOWATT, least = 0, most = 200)
+		@Asked(label = "needed output", says = "comes to {}", meaning = "What auxiliary heat has to give at the heating design temperature.", unit = KILOWATT, least = 0, most = 200)
 		Answer<Quantity> neededOutput,
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.heatingCapacityAt47F", "OutdoorUnit.heatingCapacityAt17F",
 				"Building.designHeatLoss", "Climate.heatingDesignTemperature", "AuxiliaryHeat.kind", "AuxiliaryHeat.heatOutput" },
+				through = { "AuxiliaryNeed.neededOutput" },
 				formula = "whether the output fitted is at least the output needed",
 				source = "heat balance")
-		@Asked(label = "enough", meaning = "Whether the auxiliary heat fitted keeps the house warm at the heating design temperature.")
+		@Asked(label = "enough", says = "is met by what is fitted|is not met by what is fitted", meaning = "Whether the auxiliary heat fitted keeps the house warm at the heating design temperature.")
 		Answer<Boolean> enough,
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.heatingCapacityAt47F", "OutdoorUnit.heatingCapacityAt17F",
 				"Building.designHeatLoss", "Climate.heatingDesignTemperature", "AuxiliaryHeat.kind", "AuxiliaryHeat.heatOutput",
 				"AuxiliaryHeat.stages" },
+				through = { "AuxiliaryNeed.neededOutput" },
 				formula = "output needed over the output of one step, rounded up, at most the steps fitted",
 				source = "heat balance; steps taken as equal, common practice")
-		@Asked(label = "needed steps", meaning = "How many of the steps fitted are needed at the heating design temperature.", least = 0, most = 2)
+		@Asked(label = "needed steps", says = "takes {} steps", meaning = "How many of the steps fitted are needed at the heating design temperature.", least = 0, most = 2)
 		Answer<Integer> neededSteps)
 		implements Fact {
 

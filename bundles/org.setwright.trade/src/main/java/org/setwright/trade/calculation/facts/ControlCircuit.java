@@ -29,6 +29,7 @@ public record ControlCircuit(
 				"OutdoorUnit.stages", "IndoorUnit.kind", "IndoorUnit.fuel", "IndoorUnit.stages", "AuxiliaryHeat.kind",
 				"AuxiliaryHeat.stages", "Humidifier.poweredBy", "Humidifier.load", "Dehumidifier.poweredBy", "Dehumidifier.load",
 				"Ventilator.poweredBy", "Ventilator.load", "ZonePanel.load" },
+				through = { "ControlCircuit.usualLoad" },
 				formula = "the transformer's rating less the usual load",
 				source = "common practice")
 		@Asked(label = "spare", meaning = "What is left of the transformer's rating; below 0 VA when it is overloaded.", unit = VOLT_AMPERE, least = -1000, most = 250)

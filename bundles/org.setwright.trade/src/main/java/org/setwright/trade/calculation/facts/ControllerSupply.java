@@ -25,6 +25,7 @@ public record ControllerSupply(
 				"Controller.powerDraw", "OutdoorUnit.kind", "OutdoorUnit.stages", "IndoorUnit.kind", "IndoorUnit.fuel",
 				"IndoorUnit.stages", "AuxiliaryHeat.kind", "AuxiliaryHeat.stages", "Humidifier.poweredBy", "Humidifier.load",
 				"Dehumidifier.poweredBy", "Dehumidifier.load", "Ventilator.poweredBy", "Ventilator.load", "ZonePanel.load" },
+				through = { "ControlCircuit.usualLoad" },
 				formula = "twice the cable's length times the wire's resistance at 20 °C times the usual load's current",
 				source = "Ohm's law; wire by ASTM B258 and IEC 60028")
 		@Asked(label = "voltage drop", meaning = "The voltage lost on the way out and back when everything holds at the same time.", unit = VOLT, least = 0, most = 1000)

@@ -19,7 +19,7 @@ public record CoolingAirflow(
 		@Calculated(from = { "IndoorUnit.kind", "IndoorUnit.airflow", "OutdoorUnit.coolingCapacityAt95F" },
 				formula = "airflow over cooling capacity in tons of 12,000 Btu/h",
 				source = "common practice: 400 cfm per ton, about 350 for more drying, up to 450 in dry climates")
-		@Asked(label = "per ton", meaning = "Air moved on a cooling call for each ton of cooling.", unit = CUBIC_FOOT_PER_MINUTE, least = 0, most = 15000)
+		@Asked(label = "per ton", says = "comes to {} per ton", meaning = "Air moved on a cooling call for each ton of cooling.", unit = CUBIC_FOOT_PER_MINUTE, least = 0, most = 15000)
 		Answer<Quantity> perTon)
 		implements Fact {
 

@@ -36,6 +36,7 @@ public record DualFuelChangeover(
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.copAt47F", "OutdoorUnit.copAt17F", "AuxiliaryHeat.kind",
 				"IndoorUnit.fuel", "IndoorUnit.efficiency", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",
 				"EnergyPrices.propanePerGallon", "EnergyPrices.oilPerGallon" },
+				through = { "DualFuelChangeover.breakEvenCop" },
 				formula = "where the straight line through the COP at 17 °F and at 47 °F meets the break-even COP",
 				source = "two-point interpolation, common practice")
 		@Asked(label = "changeover by cost", meaning = "Outdoor temperature below which heat from the furnace costs less; -80 °F when it never does, 140 °F when it always does.", unit = FAHRENHEIT, least = -80, most = 140)
@@ -45,6 +46,7 @@ public record DualFuelChangeover(
 				"AuxiliaryHeat.kind", "IndoorUnit.fuel", "IndoorUnit.efficiency", "Building.designHeatLoss",
 				"Climate.heatingDesignTemperature", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",
 				"EnergyPrices.propanePerGallon", "EnergyPrices.oilPerGallon" },
+				through = { "DualFuelChangeover.changeoverByCost", "HeatPumpBalance.balancePoint" },
 				formula = "the highest of changeover by cost, balance point and the maker's lowest outdoor temperature, rounded up to a whole °F",
 				source = "common practice")
 		@Asked(label = "working changeover", meaning = "Outdoor temperature below which the furnace should heat instead of the heat pump, all limits counted.", unit = FAHRENHEIT, least = -80, most = 140)
@@ -54,9 +56,10 @@ public record DualFuelChangeover(
 				"AuxiliaryHeat.kind", "IndoorUnit.fuel", "IndoorUnit.efficiency", "Building.designHeatLoss",
 				"Climate.heatingDesignTemperature", "EnergyPrices.electricityPerKwh", "EnergyPrices.naturalGasPerTherm",
 				"EnergyPrices.propanePerGallon", "EnergyPrices.oilPerGallon" },
+				through = { "DualFuelChangeover.workingChangeover", "DualFuelChangeover.changeoverByCost" },
 				formula = "whether the highest limit is a changeover by cost outside 17 to 47 °F",
 				source = "common practice")
-		@Asked(label = "extrapolated", meaning = "Whether the working changeover rests on a COP outside its ratings, so that it is only a guess.")
+		@Asked(label = "extrapolated", says = "is extrapolated|is not extrapolated", meaning = "Whether the working changeover rests on a COP outside its ratings, so that it is only a guess.")
 		Answer<Boolean> extrapolated)
 		implements Fact {
 

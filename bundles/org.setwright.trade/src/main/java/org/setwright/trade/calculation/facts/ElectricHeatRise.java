@@ -25,7 +25,7 @@ public record ElectricHeatRise(
 				"AuxiliaryHeat.kind", "AuxiliaryHeat.heatOutput", "Climate.elevation" },
 				formula = "heat of the elements over 1.08 times the airflow, 1.08 being smaller in thin air",
 				source = "standard air, 0.075 lb/ft3 and 0.24 Btu/lb °F; pressure by ASHRAE Fundamentals 2017 chapter 1 equation 3")
-		@Asked(label = "rise", meaning = "How much warmer the air leaves the elements than it enters, the compressor's heat not counted.", unit = FAHRENHEIT_DEGREES, least = 0, most = 10000)
+		@Asked(label = "rise", says = "comes to {}", meaning = "How much warmer the air leaves the elements than it enters, the compressor's heat not counted.", unit = FAHRENHEIT_DEGREES, least = 0, most = 10000)
 		Answer<Quantity> rise)
 		implements Fact {
 

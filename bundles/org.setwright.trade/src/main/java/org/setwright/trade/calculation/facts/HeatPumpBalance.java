@@ -38,6 +38,7 @@ public record HeatPumpBalance(
 		Answer<Quantity> shortfallAtDesign,
 		@Calculated(from = { "OutdoorUnit.kind", "OutdoorUnit.heatingCapacityAt47F", "OutdoorUnit.heatingCapacityAt17F",
 				"Building.designHeatLoss", "Climate.heatingDesignTemperature" },
+				through = { "HeatPumpBalance.balancePoint" },
 				formula = "the balance point, rounded up to a whole degree, not below 0 °F and not above 70 °F",
 				source = "ASHRAE 90.1-2016 section 6.4.3.5 and IECC C403.4.1.1: no auxiliary heat while the heat pump carries the load, defrost excepted")
 		@Asked(label = "auxiliary lockout", meaning = "Outdoor temperature above which auxiliary heat is not needed.", unit = FAHRENHEIT, least = 0, most = 70)

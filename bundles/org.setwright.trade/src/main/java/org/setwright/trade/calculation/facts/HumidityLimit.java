@@ -21,7 +21,7 @@ public record HumidityLimit(
 		@Calculated(from = { "Building.windowGlazing", "Climate.heatingDesignTemperature" },
 				formula = "25 % and half a percent for each °F of the heating design temperature, from 15 to 40 %; less where the glass, by its panes, would run wet at 70 °F indoors",
 				source = "Minnesota Department of Public Service, and a table ascribed to ASHRAE, for double glazing; ASHRAE Fundamentals chapter 15 for the glass")
-		@Asked(label = "at design temperature", meaning = "The most relative humidity to keep indoors at the heating design temperature.", unit = PERCENT, least = 0, most = 40)
+		@Asked(label = "at design temperature", says = "comes to {} at the design temperature", meaning = "The most relative humidity to keep indoors at the heating design temperature.", unit = PERCENT, least = 0, most = 40)
 		Answer<Quantity> atDesignTemperature)
 		implements Fact {
 

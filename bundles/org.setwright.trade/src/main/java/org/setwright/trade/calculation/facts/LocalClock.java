@@ -17,7 +17,7 @@ import org.setwright.trade.house.Climate;
 public record LocalClock(
 		@Calculated(from = "Climate.timeZone", formula = "whether the zone's standing rule changes the clock",
 				source = "tz database as delivered with Java; United States: 15 U.S.C. 260a")
-		@Asked(label = "changes twice a year", meaning = "Whether clocks in that time zone go forward in spring and back in autumn.")
+		@Asked(label = "changes twice a year", says = "changes twice a year|does not change", meaning = "Whether clocks in that time zone go forward in spring and back in autumn.")
 		Answer<Boolean> changesTwiceAYear)
 		implements Fact {
 

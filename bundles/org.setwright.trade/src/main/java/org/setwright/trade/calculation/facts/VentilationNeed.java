@@ -19,7 +19,7 @@ public record VentilationNeed(
 		@Calculated(from = { "Building.ventilationRule", "Building.floorArea", "Building.bedrooms" },
 				formula = "0.03 cfm (ASHRAE 62.2) or 0.01 cfm (IRC or IMC) for each square foot, and 7.5 cfm for each bedroom and one more",
 				source = "ASHRAE 62.2-2013 and later, equation 4.1; International Mechanical Code equation 4-9")
-		@Asked(label = "airflow needed", meaning = "Outdoor air the house needs on average.", unit = CUBIC_FOOT_PER_MINUTE, least = 0, most = 1000)
+		@Asked(label = "airflow needed", says = "comes to {}", meaning = "Outdoor air the house needs on average.", unit = CUBIC_FOOT_PER_MINUTE, least = 0, most = 1000)
 		Answer<Quantity> airflowNeeded)
 		implements Fact {
 

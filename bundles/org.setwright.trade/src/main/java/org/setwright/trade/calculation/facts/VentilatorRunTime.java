@@ -17,9 +17,10 @@ import org.setwright.trade.catalogue.Quantity;
 @About(label = "ventilator run time", meaning = "How long the ventilator has to run for the air the house needs; there is none when it is too small.")
 public record VentilatorRunTime(
 		@Calculated(from = { "Ventilator.airflow", "Building.ventilationRule", "Building.floorArea", "Building.bedrooms" },
+				through = { "VentilationNeed.airflowNeeded" },
 				formula = "60 minutes times airflow needed over the ventilator's airflow, rounded up to a whole minute",
 				source = "ASHRAE 62.2-2016 section 4.5")
-		@Asked(label = "minutes per hour", meaning = "How many minutes of each hour the ventilator has to run.", unit = MINUTE, least = 0, most = 60)
+		@Asked(label = "minutes per hour", says = "comes to {} of each hour", meaning = "How many minutes of each hour the ventilator has to run.", unit = MINUTE, least = 0, most = 60)
 		Answer<Quantity> minutesPerHour)
 		implements Fact {
 

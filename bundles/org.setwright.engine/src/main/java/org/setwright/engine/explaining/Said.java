@@ -1,0 +1,114 @@
+package org.setwright.engine.explaining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.setwright.engine.language.Comparison;
+import org.setwright.engine.language.Operand;
+import org.setwright.engine.language.Test;
+import org.setwright.trade.catalogue.Domain;
+import org.setwright.trade.catalogue.Field;
+import org.setwright.trade.catalogue.Value;
+
+/** Says what a field is or should be as the trade does: "has 2 stages", "feeds cooling", "its fuel is propane". */
+final class Said {
+	private static final String ITS = "its ";
+
+	private Said() {
+	}
+
+	/** @return what a fact that answers {@code value} for {@code field} does: "has 2 stages" */
+	static String is(Field field, Value value) {
+		return value instanceof Value.Flag flag ? yesOrNo(field, flag.yes()) : filled(field, List.of(value), "%s");
+	}
+
+	/**
+	 * @param names what names bound earlier stand for, in words
+	 * @return what a fact that passes {@code test} does: "has at least 2 stages"
+	 */
+	static String wanted(Test.OfField test, Function<Operand.Bound, String> names) {
+		Field field = test.field();
+		if (test instanceof Test.Compare compare) {
+			return compared(field, compare, names);
+		} else if (test instanceof Test.Among among) {
+			boolean flags = field.domain() instanceof Domain.YesNo && among.values().size() == 1;
+			return flags ? yesOrNo(field, ((Value.Flag) among.values().get(0)).yes() == among.among())
+					: filled(field, among.values(), among.among() ? "%s" : "none of %s");
+		} else if (test instanceof Test.Matches matches) {
+			return filled(field, "words like " + matches.expression().pattern());
+		}
+		boolean known = !(test instanceof Test.IsUnknown isUnknown && isUnknown.unknown());
+		return ITS + field.label() + (known ? " is known" : " is not known");
+	}
+
+	/** @return several such phrases after "that": "that is red and whose gauge is 18 AWG" */
+	static String that(List<String> phrases) {
+		return joined(phrases.stream().map(p -> p.startsWith(ITS) ? "whose " + p.substring(ITS.length()) : "that " + p).toList(), "and");
+	}
+
+	/** @return {@code subject} with several such phrases: "the outdoor unit's maker is Norrvik" */
+	static String of(String subject, List<String> phrases) {
+		String all = joined(phrases, "and");
+		return all.startsWith(ITS) ? subject + (subject.endsWith("s") ? "' " : "'s ") + all.substring(ITS.length()) : subject + " " + all;
+	}
+
+	static String joined(List<String> words, String joint) {
+		int last = words.size() - 1;
+		return last <= 0 ? String.join("", words)
+				: String.join(", ", words.subList(0, last)) + " " + joint + " " + words.get(last);
+	}
+
+	private static String compared(Field field, Test.Compare compare, Function<Operand.Bound, String> names) {
+		Comparison comparison = compare.comparison();
+		if (compare.right() instanceof Operand.Bound bound) {
+			return ITS + field.label() + " " + comparison.words() + " " + names.apply(bound);
+		}
+		Value value = ((Operand.Literal) compare.right()).value();
+		return value instanceof Value.Flag flag ? yesOrNo(field, flag.yes() == (comparison == Comparison.EQUAL))
+				: filled(field, List.of(value), amount(comparison, field));
+	}
+
+	private static String amount(Comparison comparison, Field field) {
+		boolean counted = field.domain() instanceof Domain.Whole;
+		return switch (comparison) {
+			case EQUAL -> "%s";
+			case NOT_EQUAL -> "anything but %s";
+			case LESS -> counted ? "fewer than %s" : "below %s";
+			case AT_MOST -> "at most %s";
+			case MORE -> counted ? "more than %s" : "above %s";
+			case AT_LEAST -> "at least %s";
+		};
+	}
+
+	private static String yesOrNo(Field field, boolean yes) {
+		String[] both = field.says().split("\\|");
+		return both[yes ? 0 : 1];
+	}
+
+	private static String filled(Field field, List<Value> values, String amount) {
+		List<String> texts = new ArrayList<>();
+		values.forEach(v -> texts.add(field.says().contains("{a}") ? article(v.text()) + v.text() : v.text()));
+		return filled(field, amount.replace("%s", joined(texts, amount.startsWith("none") ? "and" : "or")));
+	}
+
+	/** One of something takes no plural. */
+	private static String filled(Field field, String words) {
+		String said = field.says().replace("{a}", words).replace("{}", words);
+		boolean one = words.equals("1") || words.endsWith(" 1");
+		return one && field.domain() instanceof Domain.Whole && said.endsWith("s") ? said.substring(0, said.length() - 1) : said;
+	}
+
+	private static String article(String words) {
+		return "aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ";
+	}
+
+	/** @return the words with their first letter large, as a sentence */
+	static String sentence(String words) {
+		return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+	}
+
+	static String listed(List<Value> values, String joint) {
+		return joined(values.stream().map(Value::text).collect(Collectors.toList()), joint);
+	}
+}
