@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.setwright.book.Book;
@@ -16,7 +18,6 @@ import org.setwright.book.BookReader;
 import org.setwright.book.JobCase;
 import org.setwright.engine.change.Alternative;
 import org.setwright.engine.language.Rule;
-import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.whynot.Blocker;
 import org.setwright.engine.whynot.WhyNot;
 import org.setwright.engine.whynot.WhyNot.Status;
@@ -50,18 +51,18 @@ class StarterWhyNotTest {
 		}
 	}
 
-	/** Mends exactly what is reported; then the rule must speak. Two more rounds are allowed where mending one thing undoes another. */
+	/** For every different answer mends exactly what is reported; then the rule must speak. Two more rounds are allowed where mending one thing undoes another. */
 	@Test
 	void aSilentRuleSpeaksOnceWhatIsReportedIsMended() {
 		int mended = 0;
 		int beyond = 0;
 		List<String> wrong = new ArrayList<>();
-		Random random = new Random(7);
+		Set<String> answers = new HashSet<>();
 		for (JobCase job : book.jobs()) {
 			Inquiry inquiry = edition.about(job.job());
 			for (Rule rule : edition.rules()) {
 				WhyNot why = inquiry.whyNot(rule);
-				if (why.blockers().isEmpty() || random.nextInt(20) > 0) {
+				if (why.blockers().isEmpty() || !answers.add(rule.name() + why.blockers().stream().map(Blocker::sentence).toList())) {
 					continue;
 				}
 				Optional<Boolean> speaks = speaksWhenMended(rule, job.job(), why.blockers(), 3);
@@ -113,17 +114,5 @@ class StarterWhyNotTest {
 
 	private static boolean speaks(Rule rule, Job job) {
 		return edition.run(job).firings().stream().anyMatch(f -> f.rule() == rule);
-	}
-
-	@Test
-	void everySettledSettingOfEveryJobHasACompleteChain() {
-		for (JobCase job : book.jobs()) {
-			for (SettingOutcome setting : edition.run(job.job()).settings()) {
-				setting.proposals().forEach(p -> {
-					assertEquals(p.rule().when().isEmpty(), p.firing().reasons().isEmpty(), p.rule().name());
-					assertFalse(p.rule().because().isBlank() || p.rule().source().isBlank(), p.rule().name());
-				});
-			}
-		}
 	}
 }

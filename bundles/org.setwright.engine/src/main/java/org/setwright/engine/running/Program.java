@@ -9,7 +9,6 @@ import org.kie.api.KieBase;
 import org.kie.api.definition.type.FactType;
 import org.kie.api.io.ResourceType;
 import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.KieSessionsPool;
 import org.kie.internal.builder.KnowledgeBuilder;
 import org.kie.internal.builder.KnowledgeBuilderConfiguration;
 import org.kie.internal.builder.KnowledgeBuilderFactory;
@@ -26,12 +25,12 @@ import org.setwright.trade.catalogue.FactKind;
  */
 public final class Program {
 	private final List<Rule> rules;
-	private final KieSessionsPool sessions;
+	private final KieBase base;
 	private final Map<FactKind, FactType> types = new HashMap<>();
 
 	private Program(List<Rule> rules, KieBase base, Catalogue catalogue) {
 		this.rules = rules;
-		sessions = base.newKieSessionsPool(Runtime.getRuntime().availableProcessors());
+		this.base = base;
 		catalogue.kinds().forEach(k -> types.put(k, base.getFactType(DrlWriter.PACKAGE, DrlWriter.type(k))));
 	}
 
@@ -57,7 +56,7 @@ public final class Program {
 	/** @return the numbers of the rules whose conditions certainly hold on {@code job} */
 	public BitSet fired(JobFacts job) {
 		return inOwnLoader(() -> {
-			KieSession session = sessions.newKieSession();
+			KieSession session = base.newKieSession();
 			try {
 				Desk desk = new Desk(rules, session);
 				session.setGlobal("desk", desk);
