@@ -24,10 +24,11 @@ class LayersTest {
 			trade   |
 			book    | org.setwright.trade.. org.snakeyaml.engine.. org.apache.commons.csv..
 			engine  | org.setwright.trade.. org.setwright.book.. org.drools.. org.kie.. org.mvel.. org.mvel2.. org.antlr..
+			picture | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.eclipse.elk.. org.eclipse.emf..
 			landing | org.setwright.trade.. org.setwright.engine.. org.jgrapht..
 			check   | org.setwright.trade.. org.setwright.book.. org.setwright.engine..
 			check.junit | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check.. org.junit.platform.engine.. org.opentest4j..
-			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.landing.. org.setwright.check.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
+			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.picture.. org.setwright.landing.. org.setwright.check.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
 			""")
 	void eachBundleUsesOnlyWhatStandsBelowIt(String bundle, String others) {
 		List<String> allowed = new ArrayList<>(List.of("java..", "javax..", "org.setwright." + bundle + "..", ""));
@@ -44,19 +45,27 @@ class LayersTest {
 	}
 
 	@Test
+	void onlyOneClassKnowsTheLayoutLibrary() {
+		noClasses().that().doNotHaveFullyQualifiedName("org.setwright.picture.Arranged").should()
+				.dependOnClassesThat(resideInAnyPackage("org.eclipse.elk..", "org.eclipse.emf.."))
+				.because("pictures are records of our own, so that the layout library can be exchanged").check(Sources.headlessClasses());
+	}
+
+	@Test
 	void nothingHeadlessKnowsTheWindow() {
-		noClasses().should().dependOnClassesThat(resideInAnyPackage("org.eclipse..", "org.osgi..", "org.setwright.workbench..", "java.awt..", "javax.swing.."))
+		noClasses().should().dependOnClassesThat(resideInAnyPackage("org.eclipse.swt..", "org.eclipse.jface..", "org.eclipse.ui..", "org.eclipse.core..",
+				"org.eclipse.e4..", "org.osgi..", "org.setwright.workbench..", "java.awt..", "javax.swing.."))
 				.because("the headless program starts without a window").check(Sources.headlessClasses());
 	}
 
 	@ParameterizedTest(name = "{0}")
-	@CsvSource({ "trade", "book", "engine", "landing", "check", "check.junit", "command" })
+	@CsvSource({ "trade", "book", "engine", "picture", "landing", "check", "check.junit", "command" })
 	void packagesOfABundleFormNoCycle(String bundle) {
 		slices().matching("org.setwright." + bundle + "(**)").should().beFreeOfCycles().allowEmptyShould(true).check(Sources.classesOf(bundle));
 	}
 
 	@ParameterizedTest(name = "{0} has at least {1} classes")
-	@CsvSource({ "trade, 30", "book, 10", "engine, 20", "landing, 20", "check, 15", "check.junit, 8", "command, 20" })
+	@CsvSource({ "trade, 30", "book, 10", "engine, 20", "picture, 8", "landing, 20", "check, 15", "check.junit, 8", "command, 20" })
 	void theTestsSawTheClasses(String bundle, int fewest) {
 		int seen = Sources.classesOf(bundle).size();
 		assertTrue(seen >= fewest, () -> "saw only " + seen + " classes of " + bundle + ": is it compiled?");

@@ -41,6 +41,9 @@ class AnswersTest {
 			elm    | why-not-needed.txt   | 0 | why mill heater
 			elm    | why-larch.json       | 0 | why larch --as json
 			elm    | why-mill.json        | 0 | why mill --as json
+			elm    | why-sign.txt         | 0 | why mill sign
+			elm    | why-sign.json        | 0 | why mill sign --as json
+			elm    | why-valve.svg        | 0 | why mill valve --as svg
 			elm    | why-not-needed.json  | 0 | why mill heater --as json
 			elm    | why-new.json         | 0 | why new --as json
 			elm    | why-larch.csv        | 0 | why larch --as csv

@@ -115,8 +115,10 @@ public final class ReasonOutline {
 	}
 
 	private void basis(int depth, Basis basis) {
-		add(depth, "answer", basis.sentence(), places(List.of(basis.place())));
-		calculation(depth + 1, basis);
+		if (basis.calculation().isEmpty()) {
+			add(depth, "answer", basis.sentence(), places(List.of(basis.place())));
+		}
+		calculation(depth, basis);
 	}
 
 	/** How a calculated answer was worked out; again told once only. */

@@ -17,7 +17,7 @@ public final class Delivery {
 	private final Surroundings surroundings;
 
 	@Option(names = "--as", paramLabel = "FORM", defaultValue = "text",
-			description = "Print as ${COMPLETION-CANDIDATES}; text when left out. OUTPUT.md describes json and csv.")
+			description = "Print as ${COMPLETION-CANDIDATES}; text when left out. OUTPUT.md describes json and csv; svg is a picture of why.")
 	private Form form;
 
 	/** @param surroundings where to print */
@@ -31,6 +31,7 @@ public final class Delivery {
 			case TEXT -> text(report);
 			case JSON -> json(report);
 			case CSV -> csv(report);
+			case SVG -> report.svg();
 		};
 		try {
 			surroundings.out().write(answer.getBytes(StandardCharsets.UTF_8));

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** The form an answer is printed in. */
 enum Form {
-	TEXT, JSON, CSV;
+	TEXT, JSON, CSV, SVG;
 
 	@Override
 	public String toString() {

@@ -22,6 +22,11 @@ public interface Report {
 	/** Writes the fields of the JSON answer; the object around them is open already. */
 	void json(JsonGenerator json) throws IOException;
 
+	/** @return the answer as a picture; refuses when there is none */
+	default String svg() {
+		throw Refusal.wrongUsage("Only why can be drawn, and one setting at a time: why JOB SETTING --as svg.");
+	}
+
 	/** @return the rows of the CSV answer, the header first; every row has as many cells; a cell is never null */
 	List<List<String>> csv();
 }

@@ -11,6 +11,10 @@ import org.setwright.command.opening.OpenBook;
 import org.setwright.command.terminal.Page;
 import org.setwright.command.terminal.Style;
 import org.setwright.engine.outcome.SettingOutcome;
+import org.setwright.picture.Derivation;
+import org.setwright.picture.Picture;
+import org.setwright.picture.SvgText;
+import org.setwright.picture.TextMeasure;
 import org.setwright.trade.catalogue.Setting;
 
 /**
@@ -61,6 +65,15 @@ record WhyReport(OpenBook open, JobCase jobCase, List<SettingOutcome> settings, 
 			json.writeString(setting.id());
 		}
 		json.writeEndArray();
+	}
+
+	@Override
+	public String svg() {
+		if (settings.size() != 1) {
+			return Report.super.svg();
+		}
+		SettingOutcome outcome = settings.get(0);
+		return SvgText.of(Picture.of(Derivation.of(outcome), TextMeasure.USUAL), jobCase.name() + ": why " + outcome.setting().label());
 	}
 
 	@Override

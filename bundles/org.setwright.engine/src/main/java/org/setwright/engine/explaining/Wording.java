@@ -89,7 +89,8 @@ public final class Wording {
 	/** @return "wire 2" or "the outdoor unit" */
 	public static String named(JobFacts.Item item) {
 		boolean numbered = item.kind().many() && !item.phantom();
-		return numbered ? item.kind().label() + " " + (item.item() + 1) : "the " + item.kind().label();
+		boolean uncountable = item.kind().one().equals(item.kind().label());
+		return numbered ? item.kind().label() + " " + (item.item() + 1) : (uncountable ? "" : "the ") + item.kind().label();
 	}
 
 	private static String named(Operand.Bound bound) {
