@@ -86,6 +86,13 @@ public final class Desk {
 		}
 	}
 
+	/** Looks at the rule called {@code name}. */
+	public void pickRule(String name) {
+		if (!state.rule().equals(Optional.of(name))) {
+			become(state.lookingAt(name));
+		}
+	}
+
 	/** @return whether an answer to the last change is still awaited */
 	public boolean busy() {
 		return evaluationJob.awaited();

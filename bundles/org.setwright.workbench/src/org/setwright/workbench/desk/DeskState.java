@@ -3,6 +3,8 @@ package org.setwright.workbench.desk;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.setwright.book.JobCase;
+import org.setwright.engine.Edition;
+import org.setwright.engine.Inquiry;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.trade.catalogue.Setting;
@@ -15,12 +17,19 @@ import org.setwright.trade.catalogue.Setting;
  * @param saved the same as of the last time nothing was being typed: what {@code latest} is compared with
  * @param job the path of the job being looked at, below the book folder
  * @param setting the setting being looked at
+ * @param rule the name of the rule being looked at: the one under the cursor of an editor, or picked elsewhere
  */
 public record DeskState(Optional<Path> folder, Optional<Evaluation> latest, Optional<Evaluation> saved,
-		Optional<String> job, Optional<Setting> setting) {
+		Optional<String> job, Optional<Setting> setting, Optional<String> rule) {
 	/** Nothing is open. */
 	public static final DeskState EMPTY = new DeskState(Optional.empty(), Optional.empty(), Optional.empty(),
 			Optional.empty(), Optional.empty());
+
+	/** No rule is being looked at. */
+	public DeskState(Optional<Path> folder, Optional<Evaluation> latest, Optional<Evaluation> saved, Optional<String> job,
+			Optional<Setting> setting) {
+		this(folder, latest, saved, job, setting, Optional.empty());
+	}
 
 	/** @return the job being looked at, as it reads now */
 	public Optional<JobCase> jobCase() {
@@ -42,6 +51,16 @@ public record DeskState(Optional<Path> folder, Optional<Evaluation> latest, Opti
 		return outcome().flatMap(o -> setting.flatMap(o::setting));
 	}
 
+	/** @return the compiled rules, as they read now; empty when they cannot run */
+	public Optional<Edition> edition() {
+		return latest.flatMap(e -> e.rules().edition());
+	}
+
+	/** @return questions about the job being looked at; runs it once */
+	public Optional<Inquiry> inquiry() {
+		return outcome().flatMap(o -> jobCase()).flatMap(job -> edition().map(e -> e.about(job.job())));
+	}
+
 	DeskState reading(Path newFolder) {
 		return new DeskState(Optional.of(newFolder), Optional.empty(), Optional.empty(), Optional.empty(),
 				Optional.empty());
@@ -49,10 +68,14 @@ public record DeskState(Optional<Path> folder, Optional<Evaluation> latest, Opti
 
 	DeskState read(Evaluation evaluation, boolean nothingTyped) {
 		return new DeskState(folder, Optional.of(evaluation), nothingTyped || saved.isEmpty() ? Optional.of(evaluation) : saved, job,
-				setting);
+				setting, rule);
 	}
 
 	DeskState looking(Optional<String> newJob, Optional<Setting> newSetting) {
-		return new DeskState(folder, latest, saved, newJob, newSetting);
+		return new DeskState(folder, latest, saved, newJob, newSetting, rule);
+	}
+
+	DeskState lookingAt(String newRule) {
+		return new DeskState(folder, latest, saved, job, setting, Optional.of(newRule));
 	}
 }

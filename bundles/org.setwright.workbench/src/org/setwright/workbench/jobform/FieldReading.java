@@ -20,9 +20,15 @@ record FieldReading(Optional<Answer<Value>> answer, String refusal) {
 		if (written.isEmpty() || written.equalsIgnoreCase(Messages.FieldReading_unknown)) {
 			return new FieldReading(Optional.of(Answer.unknown()), ""); //$NON-NLS-1$
 		}
-		Optional<Value> value = domain.read(written);
+		Optional<Value> value = domain.read(written).or(() -> domain.read(withUnit(domain, written)));
 		return value.isPresent() ? new FieldReading(value.map(Answer::of), "") //$NON-NLS-1$
 				: new FieldReading(Optional.empty(), NLS.bind(Messages.FieldReading_refused, written, domain.allowed()));
+	}
+
+	/** A number alone is meant in the unit that stands beside the field. */
+	private static String withUnit(Domain domain, String written) {
+		return domain instanceof Domain.Measure measure && written.matches("[-+]?[0-9][0-9.,]*") ? written + " " + measure.unit().symbol() //$NON-NLS-1$ //$NON-NLS-2$
+				: written;
 	}
 
 	/** @return how {@code answer} is written into a field: nothing for unknown */

@@ -23,7 +23,7 @@ public record ReasonNode(Sign sign, String text, String remark, String detail, O
 
 	/** The sign before a line. */
 	public enum Sign {
-		SETTLED, DISPUTED, GAP, PERHAPS, RULE, OUTRANKED, HELD_OPEN, CONDITION, FACT, UNKNOWN, FINDING, NOTE
+		SETTLED, DISPUTED, GAP, PERHAPS, RULE, OUTRANKED, HELD_OPEN, CONDITION, FACT, UNKNOWN, FINDING, NOTE, NONE, CALCULATED
 	}
 
 	/** Where a line can be looked up. */

@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.engine.language.Rule;
+import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
 import org.setwright.engine.outcome.Proposal;
 import org.setwright.engine.outcome.Reason;
 import org.setwright.engine.outcome.SettingOutcome;
-import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.workbench.reasons.ReasonNode.InJob;
@@ -21,21 +21,15 @@ import org.setwright.workbench.reasons.ReasonNode.Sign;
 
 /** Turns what a setting comes to into an outline: setting, proposals, rules, conditions, findings, job fields. */
 public final class ReasonTree {
-	private final Job job;
-
-	private ReasonTree(Job job) {
-		this.job = job;
+	private ReasonTree() {
 	}
 
-	/** @param job the job, calculated facts included @return the outline, strongest proposal first, below the setting itself */
-	public static ReasonNode of(SettingOutcome outcome, Job job) {
-		return new ReasonTree(job).of(outcome);
-	}
-
-	private ReasonNode of(SettingOutcome outcome) {
+	/** @return the outline, strongest proposal first, below the setting itself */
+	public static ReasonNode of(SettingOutcome outcome) {
 		List<ReasonNode> children = new ArrayList<>();
 		if (!outcome.proposals().isEmpty()) {
 			outcome.deciding().forEach(p -> children.add(proposal(p, Sign.RULE)));
+			outcome.agreeing().forEach(p -> children.add(proposal(p, Sign.RULE)));
 			outcome.outranked().forEach(p -> children.add(proposal(p, Sign.OUTRANKED)));
 		}
 		outcome.heldOpen().forEach(h -> children.add(heldOpen(h)));
@@ -72,13 +66,13 @@ public final class ReasonTree {
 		};
 	}
 
-	private ReasonNode proposal(Proposal proposal, Sign sign) {
+	private static ReasonNode proposal(Proposal proposal, Sign sign) {
 		String said = sign == Sign.OUTRANKED ? Messages.ReasonTree_outranked : Messages.ReasonTree_proposes;
 		return rule(sign, NLS.bind(said, proposal.rule().name(), proposal.value().text()), proposal.rule(),
 				conditions(proposal.firing()));
 	}
 
-	private ReasonNode rule(Sign sign, String text, Rule rule, List<ReasonNode> conditions) {
+	static ReasonNode rule(Sign sign, String text, Rule rule, List<ReasonNode> conditions) {
 		return new ReasonNode(sign, text, rule.authority().label(), detail(rule), Optional.of(new InRules(rule.at())),
 				conditions);
 	}
@@ -88,55 +82,53 @@ public final class ReasonTree {
 				rule.authority().label(), rule.authority().meaning(), rule.at() });
 	}
 
-	private List<ReasonNode> conditions(Firing firing) {
-		return firing.reasons().stream().map(this::condition).toList();
+	static List<ReasonNode> conditions(Firing firing) {
+		return firing.rule().when().isEmpty() ? List.of(WhyNotTree.note(Messages.ReasonTree_always))
+				: firing.reasons().stream().map(ReasonTree::condition).toList();
 	}
 
-	private ReasonNode condition(Reason reason) {
+	private static ReasonNode condition(Reason reason) {
 		if (reason instanceof Reason.OfFact fact) {
 			return new ReasonNode(Sign.CONDITION, fact.sentence(), "", fact.sentence(), //$NON-NLS-1$
-					Optional.of(new InJob(fact.fact())), fact.tested().stream().map(this::tested).toList());
+					Optional.of(new InJob(fact.fact().place())), fact.tested().stream().map(ReasonTree::tested).toList());
 		} else if (reason instanceof Reason.OfFinding finding) {
 			return new ReasonNode(Sign.FINDING, finding.sentence(), "", finding.sentence(), Optional.empty(), //$NON-NLS-1$
-					finding.madeBy().stream().map(this::finder).toList());
+					finding.madeBy().stream().map(ReasonTree::finder).toList());
 		}
 		Reason.OfAbsence absence = (Reason.OfAbsence) reason;
 		return new ReasonNode(Sign.CONDITION, absence.sentence(), "", absence.sentence(), Optional.empty(), //$NON-NLS-1$
-				absence.looked().stream().map(this::looked).toList());
+				Stream.concat(absence.looked().stream().map(ReasonTree::basis), absence.findings().stream().flatMap(ReasonTree::asked)).toList());
 	}
 
-	private ReasonNode looked(JobField field) {
-		String found = field.field().isEmpty() ? presence(job.entry(field.kind()).presence()) : answer(field);
-		return field(Sign.FACT, NLS.bind(Messages.ReasonTree_fact, field.label(), found), field, ""); //$NON-NLS-1$
+	private static Stream<ReasonNode> asked(Reason.AskedFinding asked) {
+		return Stream.concat(asked.madeBy().stream().map(ReasonTree::finder), asked.silent().stream().map(s -> rule(Sign.NONE,
+				NLS.bind(Messages.ReasonTree_silent, s.rule().name()), s.rule(), s.looked().stream().map(ReasonTree::basis).toList())));
 	}
 
-	private static String presence(Job.Presence presence) {
-		return switch (presence) {
-			case PRESENT -> Messages.ReasonTree_yes;
-			case NONE -> Messages.ReasonTree_none;
-			case UNKNOWN -> Messages.ReasonTree_unknown;
-		};
+	/** A place with what stands there, and below it what that was worked out from. */
+	private static ReasonNode basis(Basis basis) {
+		return basis(basis, ""); //$NON-NLS-1$
 	}
 
-	private String answer(JobField field) {
-		return job.entry(field.kind()).facts().stream().skip(field.item()).findFirst()
-				.flatMap(f -> field.kind().answer(f, field.field().orElseThrow()).value()).map(v -> v.text())
-				.orElse(Messages.ReasonTree_unknown);
+	private static ReasonNode basis(Basis basis, String remark) {
+		Sign sign = basis.calculation().isPresent() ? Sign.CALCULATED : basis.known() ? Sign.FACT : Sign.UNKNOWN;
+		ReasonNode line = field(sign, NLS.bind(Messages.ReasonTree_fact, basis.place().label(), basis.said()), basis.place(), remark);
+		List<ReasonNode> from = basis.calculation().map(c -> Stream.concat(
+				Stream.of(WhyNotTree.note(NLS.bind(Messages.ReasonTree_workedOut, c.formula(), c.source()))), c.from().stream().map(ReasonTree::basis)).toList())
+				.orElse(List.of());
+		return new ReasonNode(line.sign(), line.text(), line.remark(), line.detail(), line.place(), from);
 	}
 
-	private ReasonNode finder(Firing firing) {
+	private static ReasonNode finder(Firing firing) {
 		return rule(Sign.RULE, NLS.bind(Messages.ReasonTree_foundBy, firing.rule().name()), firing.rule(),
 				conditions(firing));
 	}
 
-	private ReasonNode tested(Reason.Tested tested) {
-		String actual = tested.actual().value().map(v -> v.text()).orElse(Messages.ReasonTree_unknown);
-		Sign sign = tested.actual().isKnown() ? Sign.FACT : Sign.UNKNOWN;
-		return field(sign, NLS.bind(Messages.ReasonTree_fact, tested.field().label(), actual), tested.field(),
-				NLS.bind(Messages.ReasonTree_wanted, tested.wanted()));
+	static ReasonNode tested(Reason.Tested tested) {
+		return basis(tested.basis(), NLS.bind(Messages.ReasonTree_wanted, tested.wanted()));
 	}
 
-	private ReasonNode heldOpen(HeldOpen held) {
+	private static ReasonNode heldOpen(HeldOpen held) {
 		Set<JobField> unknowns = held.by();
 		return rule(Sign.HELD_OPEN, NLS.bind(Messages.ReasonTree_heldOpen, held.rule().name()), held.rule(),
 				unknowns.stream().sorted((a, b) -> a.label().compareTo(b.label()))
@@ -147,7 +139,7 @@ public final class ReasonTree {
 		return field(sign, field.label(), field, remark);
 	}
 
-	private static ReasonNode field(Sign sign, String text, JobField field, String remark) {
+	static ReasonNode field(Sign sign, String text, JobField field, String remark) {
 		String meaning = field.field().map(f -> f.meaning()).orElse(field.kind().meaning());
 		String calculated = field.field().flatMap(f -> f.calculation())
 				.map(c -> NLS.bind(Messages.ReasonTree_calculated, c.formula(), c.source())).orElse(""); //$NON-NLS-1$

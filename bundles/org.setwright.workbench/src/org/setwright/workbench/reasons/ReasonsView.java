@@ -1,87 +1,85 @@
 package org.setwright.workbench.reasons;
 
-import java.util.Optional;
-import org.eclipse.jface.layout.GridDataFactory;
+import java.util.List;
+import org.eclipse.jface.action.Action;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.ViewPart;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
 import org.setwright.workbench.desk.DeskState;
 import org.setwright.workbench.folder.Places;
-import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.reasons.ReasonNode.InJob;
 import org.setwright.workbench.reasons.ReasonNode.InRules;
 
-/** Why this value? The outline leads from the setting to its rules, and from them to the answers of the job. */
+/** Why this? Why not that? One tab for each way to ask; all follow the job, setting and rule being looked at. */
 public final class ReasonsView extends ViewPart {
 	/** Its name in the registry. */
 	public static final String ID = "org.setwright.workbench.reasons"; //$NON-NLS-1$
-	private static final int[] SHARES = { 72, 28 };
-	private static final int LEVELS = 4;
 	private final DeskListener listener = this::deskChanged;
 	private Desk desk;
-	private TreeViewer outline;
-	private Text detail;
+	private CTabFolder folder;
+	private List<Tab> tabs;
 
 	@Override
 	public void createPartControl(Composite parent) {
 		desk = getSite().getService(Desk.class);
-		GridLayoutFactory.fillDefaults().margins(6, 6).applyTo(parent);
-		SashForm sash = new SashForm(parent, SWT.VERTICAL);
-		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-		outline = new TreeViewer(sash, SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
-		outline.setContentProvider(new ReasonContents());
-		outline.setLabelProvider(new ReasonLabels());
-		outline.addPostSelectionChangedListener(e -> detail.setText(picked().map(ReasonNode::detail).orElse(""))); //$NON-NLS-1$
-		outline.addOpenListener(e -> picked().flatMap(ReasonNode::place).ifPresent(this::open));
-		Spoken.as(outline.getControl(), Messages.ReasonsView_outline);
-		detail = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
-		Spoken.as(detail, Messages.ReasonsView_detail);
-		sash.setWeights(SHARES);
-		getSite().setSelectionProvider(outline);
-		Repaint.with(outline.getControl(), outline::refresh);
+		GridLayoutFactory.fillDefaults().margins(4, 4).applyTo(parent);
+		folder = new CTabFolder(parent, SWT.TOP | SWT.FLAT);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(folder);
+		Spoken.as(folder, Messages.ReasonsView_tabs);
+		WhyNotTab whyNot = new WhyNotTab(folder, desk, this::open);
+		WhyTab why = new WhyTab(folder, this::open);
+		tabs = List.of(why, new PictureTab(folder, this::open), whyNot, new ChangeTab(folder, whyNot::question, this::open),
+				new CompareTab(folder, desk, this::open));
+		for (Tab tab : tabs) {
+			CTabItem item = new CTabItem(folder, SWT.NONE);
+			item.setText(tab.title());
+			item.setControl(tab.control());
+		}
+		folder.setSelection(0);
+		folder.addListener(SWT.Selection, e -> front().show(desk.state()));
+		getSite().setSelectionProvider(why.viewer());
+		copyAsText();
 		desk.addListener(listener);
-		show(desk.state());
+		front().show(desk.state());
+	}
+
+	private void copyAsText() {
+		Action copy = new Action(Messages.ReasonsView_copy) {
+			@Override
+			public void run() {
+				String text = front().text();
+				if (!text.isEmpty()) {
+					Clipboard clipboard = new Clipboard(folder.getDisplay());
+					clipboard.setContents(new Object[] { text }, new Transfer[] { TextTransfer.getInstance() });
+					clipboard.dispose();
+				}
+			}
+		};
+		copy.setToolTipText(Messages.ReasonsView_copyExplained);
+		getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
+		getViewSite().getActionBars().getToolBarManager().add(copy);
+	}
+
+	private Tab front() {
+		return tabs.get(Math.max(0, folder.getSelectionIndex()));
 	}
 
 	private void deskChanged(DeskState before, DeskState now) {
-		if (before.latest() != now.latest() || !before.job().equals(now.job()) || !before.setting().equals(now.setting())) {
-			show(now);
+		if (before.latest() != now.latest() || !before.job().equals(now.job()) || !before.setting().equals(now.setting())
+				|| !before.rule().equals(now.rule())) {
+			front().show(now);
 		}
-	}
-
-	private void show(DeskState now) {
-		Optional<ReasonNode> root = now.settingOutcome().flatMap(s -> now.outcome().map(o -> ReasonTree.of(s, o.job())));
-		outline.setInput(root.stream().toList());
-		outline.expandToLevel(LEVELS);
-		root.ifPresent(r -> outline.setSelection(new StructuredSelection(first(r)), true));
-		if (outline.getTree().getItemCount() > 0) {
-			outline.getTree().setTopItem(outline.getTree().getItem(0));
-		}
-		detail.setText(root.isEmpty() ? why(now) : picked().map(ReasonNode::detail).orElse("")); //$NON-NLS-1$
-	}
-
-	/** What is read first: the rule that decides, or why nothing is decided. */
-	private static ReasonNode first(ReasonNode root) {
-		return root.sign() == ReasonNode.Sign.SETTLED ? root.children().get(0) : root;
-	}
-
-	private static String why(DeskState now) {
-		if (now.outcome().isEmpty()) {
-			return Messages.ReasonsView_noSetup;
-		}
-		return now.setting().isEmpty() ? Messages.ReasonsView_pickSetting : Messages.ReasonsView_notNeeded;
-	}
-
-	private Optional<ReasonNode> picked() {
-		return Optional.ofNullable((ReasonNode) outline.getStructuredSelection().getFirstElement());
 	}
 
 	private void open(ReasonNode.Place place) {
@@ -94,7 +92,7 @@ public final class ReasonsView extends ViewPart {
 
 	@Override
 	public void setFocus() {
-		outline.getControl().setFocus();
+		front().setFocus();
 	}
 
 	@Override

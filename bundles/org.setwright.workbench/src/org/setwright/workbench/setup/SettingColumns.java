@@ -92,7 +92,10 @@ final class SettingColumns {
 
 		@Override
 		public String getToolTipText(Object element) {
-			return element instanceof SettingRow row ? row.setting().meaning() : null;
+			if (!(element instanceof SettingRow row)) {
+				return null;
+			}
+			return first ? row.setting().meaning() : text.apply(row).getString().isEmpty() ? null : text.apply(row).getString();
 		}
 	}
 }

@@ -3,6 +3,8 @@ package org.setwright.workbench.shell;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.action.StatusLineContributionItem;
+import org.eclipse.jface.action.StatusLineManager;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -17,10 +19,14 @@ import org.setwright.workbench.desk.DeskState;
 import org.setwright.workbench.folder.BookProject;
 import org.setwright.workbench.folder.FolderChanges;
 import org.setwright.workbench.folder.OpenBook;
+import org.setwright.workbench.rules.RuleAtCursor;
 
 /** Shapes the window and begins with a book, or with the welcome page. */
 final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	private static final Point SIZE = new Point(1440, 900);
+	private static final int STATUS_IN_CHARACTERS = 70;
+	/** An entry of its own: parts show and clear messages of theirs beside it. */
+	private final StatusLineContributionItem status = new StatusLineContributionItem(WindowAdvisor.class.getName(), STATUS_IN_CHARACTERS);
 
 	WindowAdvisor(IWorkbenchWindowConfigurer configurer) {
 		super(configurer);
@@ -38,6 +44,13 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 		PlatformUI.getPreferenceStore().setDefault(IWorkbenchPreferenceConstants.SHOW_TEXT_ON_PERSPECTIVE_BAR, true);
 	}
 
+	private void window(Desk desk) {
+		desk.addListener(this::deskChanged);
+		getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().appendToGroup(StatusLineManager.BEGIN_GROUP, status);
+		getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().update(true);
+		getWindowConfigurer().getWindow().getSelectionService().addPostSelectionListener(new RuleAtCursor(desk));
+	}
+
 	@Override
 	public void openIntro() {
 		// postWindowOpen decides, once it is clear whether there is a book
@@ -47,7 +60,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	public void postWindowOpen() {
 		IWorkbenchWindow window = getWindowConfigurer().getWindow();
 		Desk desk = window.getService(Desk.class);
-		desk.addListener(this::deskChanged);
+		window(desk);
 		new PlainToolbar().in(window);
 		window.getShell().addListener(SWT.Activate, e -> FolderChanges.look());
 		Optional<Path> book = asked().or(WindowAdvisor::lastTime);
@@ -80,7 +93,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 			now.folder().ifPresent(f -> intro.closeIntro(intro.getIntro()));
 		}
 		if (before.latest() != now.latest() || !before.folder().equals(now.folder())) {
-			getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().setMessage(StatusWords.of(now));
+			status.setText(StatusWords.of(now));
 		}
 		getWindowConfigurer().setTitle(now.latest().map(e -> NLS.bind(Messages.WindowAdvisor_titleOfBook, e.book().name()))
 				.orElse(Messages.WindowAdvisor_title));

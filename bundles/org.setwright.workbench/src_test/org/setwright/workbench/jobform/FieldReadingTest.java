@@ -23,10 +23,15 @@ class FieldReadingTest {
 	}
 
 	@Test
-	void aNumberWithoutItsUnitIsNotGuessed() {
-		FieldReading reading = FieldReading.of(AREA, "1500");
+	void aNumberAloneIsMeantInTheUnitBesideTheField() {
+		assertEquals("1500 ft2", FieldReading.written(FieldReading.of(AREA, "1500").answer().orElseThrow()));
+	}
+
+	@Test
+	void aNumberWithAUnitOfSomethingElseIsRefused() {
+		FieldReading reading = FieldReading.of(AREA, "1500 kW");
 		assertTrue(reading.answer().isEmpty());
-		assertTrue(reading.refusal().contains("1500") && reading.refusal().contains("with its unit"), reading.refusal());
+		assertTrue(reading.refusal().contains("1500 kW") && reading.refusal().contains("with its unit"), reading.refusal());
 	}
 
 	@Test

@@ -70,7 +70,7 @@ class ReasonTreeTest {
 	@Test
 	void everySettingOfEveryJobHasReasonsAndEveryRuleAPlace() {
 		TestBook.saved().outcomes().values().forEach(o -> o.settings().forEach(s -> {
-			ReasonNode root = ReasonTree.of(s, o.job());
+			ReasonNode root = ReasonTree.of(s);
 			assertEquals(s.proposals().size() + s.heldOpen().size(), root.children().size(), root.text());
 			assertTrue(root.children().stream().map(ReasonNode::place).allMatch(Optional::isPresent), root.text());
 		}));
@@ -84,7 +84,7 @@ class ReasonTreeTest {
 	}
 
 	private static ReasonNode tree(String job, String setting) {
-		return ReasonTree.of(TestBook.outcome(job, setting), TestBook.outcome(job).job());
+		return ReasonTree.of(TestBook.outcome(job, setting));
 	}
 
 	private static Stream<ReasonNode> all(ReasonNode node) {
