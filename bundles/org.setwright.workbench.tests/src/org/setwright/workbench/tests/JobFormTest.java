@@ -81,12 +81,12 @@ class JobFormTest {
 	}
 
 	@Test
-	void aQuantityWithoutItsUnitIsExplainedAndNotTaken() {
+	void aQuantityOfAnotherUnitIsExplainedAndNotTaken() {
 		Text capacity = Bench.called("outdoor unit: cooling capacity at 95 °F", Text.class);
-		capacity.setText("36000");
+		capacity.setText("36000 cfm");
 		capacity.notifyListeners(SWT.DefaultSelection, new Event());
 		Waiting.settle();
-		assertTrue(Bench.all(Label.class, l -> l.getText().contains("36000") && l.getText().contains("with its unit")).size() == 1);
+		assertTrue(Bench.all(Label.class, l -> l.getText().contains("36000 cfm") && l.getText().contains("with its unit")).size() == 1);
 		assertFalse(Bench.editor().isDirty());
 		capacity.setText("3 ton");
 		capacity.notifyListeners(SWT.DefaultSelection, new Event());
