@@ -37,9 +37,10 @@ final class CompareTree {
 	}
 
 	private static ReasonNode part(String where, Parting.Part part, Inquiry other) {
-		List<ReasonNode> children = new ArrayList<>(ReasonTree.conditions(part.firing()).stream().map(CompareTree::withoutPlaces).toList());
+		List<ReasonNode> children = new ArrayList<>();
 		children.add(part.onOther().status() == WhyNot.Status.FIRED ? WhyNotTree.note(Messages.CompareTree_speaksToo)
 				: withoutPlaces(WhyNotTree.of(part.onOther(), other)));
+		ReasonTree.conditions(part.firing()).forEach(c -> children.add(withoutPlaces(c)));
 		return ReasonTree.rule(Sign.RULE, NLS.bind(where, part.firing().rule().name()), part.firing().rule(), children);
 	}
 

@@ -84,6 +84,7 @@ final class Messages extends NLS {
 	public static String WhyNotTree_nobody;
 	public static String WhyNotTree_outrankedBy;
 	public static String WhyNotTree_rule;
+	public static String WhyNotTree_says;
 	public static String WhyTab_title;
 
 	static {

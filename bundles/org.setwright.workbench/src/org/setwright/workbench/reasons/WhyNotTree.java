@@ -25,12 +25,24 @@ final class WhyNotTree {
 	static List<ReasonNode> of(Question question, Inquiry inquiry) {
 		List<WhyNot> all = question.whyNot(inquiry);
 		WhyNotTree tree = new WhyNotTree(inquiry);
-		return all.isEmpty() ? List.of(note(NLS.bind(Messages.WhyNotTree_nobody, question.goal()))) : all.stream().map(tree::rule).toList();
+		return all.isEmpty() ? List.of(note(NLS.bind(Messages.WhyNotTree_nobody, question.goal()))) : all.stream().map(why -> tree.rule(why, question)).toList();
 	}
 
 	/** @return what became of one rule */
 	static ReasonNode of(WhyNot why, Inquiry inquiry) {
 		return new WhyNotTree(inquiry).rule(why);
+	}
+
+	/** A rule that speaks may say something else. */
+	private ReasonNode rule(WhyNot why, Question question) {
+		ReasonNode line = rule(why);
+		List<ReasonNode> children = new ArrayList<>();
+		if (question instanceof Question.OfValue asked) {
+			inquiry.outcome().setting(asked.setting()).stream().flatMap(s -> s.proposals().stream()).filter(p -> p.rule() == why.rule())
+					.forEach(p -> children.add(note(NLS.bind(Messages.WhyNotTree_says, p.value().text()))));
+		}
+		children.addAll(line.children());
+		return new ReasonNode(line.sign(), line.text(), line.remark(), line.detail(), line.place(), children);
 	}
 
 	private ReasonNode rule(WhyNot why) {

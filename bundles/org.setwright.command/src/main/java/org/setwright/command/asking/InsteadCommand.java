@@ -38,7 +38,11 @@ public final class InsteadCommand extends JobQuestion {
 		Steps steps = new Steps().add(0, "now", Style.PLAIN, asked.label() + " " + now + " on this job", "");
 		List<WhyNot> rules = inquiry.whyNot(asked, wanted);
 		steps.add(0, "heading", Style.STRONG, "Rules that could say " + wanted.text(), "");
-		rules.forEach(w -> steps.rule(1, w, jobCase));
+		for (WhyNot why : rules) {
+			steps.rule(1, why, jobCase);
+			inquiry.outcome().setting(asked).stream().flatMap(s -> s.proposals().stream()).filter(p -> p.rule() == why.rule())
+					.forEach(p -> steps.add(2, "says", Style.PLAIN, "on this job it says " + p.value().text(), ""));
+		}
 		if (rules.isEmpty()) {
 			steps.add(1, "none", Style.PLAIN, "No rule of this book ever says " + wanted.text() + " for " + asked.label() + ".", "");
 		}
