@@ -62,7 +62,7 @@ class AskingTest {
 		front("Why not");
 		List<String> lines = Bench.texts(Bench.called("What is in the way", Tree.class));
 		assertEquals("Furnace beside a heat pump: silent", lines.get(0).strip().replaceAll(" {2,}.*", ""));
-		assertTrue(lines.stream().anyMatch(l -> l.contains("the rule wants that there is auxiliary heat that comes from furnace")), lines.toString());
+		assertTrue(lines.stream().anyMatch(l -> l.contains("the rule wants that there is auxiliary heat that comes from a furnace")), lines.toString());
 		ITextEditor editor = Bench.editor().getAdapter(ITextEditor.class);
 		editor.selectAndReveal(0, 0);
 		assertEquals("Furnace beside a heat pump", Bench.desk().state().rule().orElseThrow(), "outside of rules the last one stays");

@@ -1,6 +1,7 @@
 package org.setwright.engine.explaining;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -44,13 +45,18 @@ final class Said {
 
 	/** @return several such phrases after "that": "that is red and whose gauge is 18 AWG" */
 	static String that(List<String> phrases) {
-		return joined(phrases.stream().map(p -> p.startsWith(ITS) ? "whose " + p.substring(ITS.length()) : "that " + p).toList(), "and");
+		return joined(itsLast(phrases).stream().map(p -> p.startsWith(ITS) ? "whose " + p.substring(ITS.length()) : "that " + p).toList(), "and");
 	}
 
 	/** @return {@code subject} with several such phrases: "the outdoor unit's maker is Norrvik" */
 	static String of(String subject, List<String> phrases) {
-		String all = joined(phrases, "and");
+		String all = joined(itsLast(phrases), "and");
 		return all.startsWith(ITS) ? subject + (subject.endsWith("s") ? "' " : "'s ") + all.substring(ITS.length()) : subject + " " + all;
+	}
+
+	/** What is said of the fact itself comes before what is said of something it has. */
+	private static List<String> itsLast(List<String> phrases) {
+		return phrases.stream().sorted(Comparator.comparing(p -> p.startsWith(ITS))).toList();
 	}
 
 	static String joined(List<String> words, String joint) {
@@ -94,13 +100,14 @@ final class Said {
 
 	/** One of something takes no plural. */
 	private static String filled(Field field, String words) {
-		String said = field.says().replace("{a}", words).replace("{}", words).replace(" of below ", " below ").replace(" of above ", " above ");
+		String said = field.says().replace("{a}", words).replace("{}", words).replace(" of below ", " below ").replace(" of above ", " above ")
+				.replace(" to below ", " to less than ").replace(" to above ", " to more than ");
 		boolean one = words.equals("1") || words.endsWith(" 1");
 		return one && field.domain() instanceof Domain.Whole && said.endsWith("s") ? said.substring(0, said.length() - 1) : said;
 	}
 
 	private static String article(String words) {
-		return "aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ";
+		return words.endsWith("s") ? "" : "aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ";
 	}
 
 	/** @return the words with their first letter large, as a sentence */

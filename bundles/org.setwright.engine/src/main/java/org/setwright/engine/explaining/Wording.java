@@ -71,8 +71,9 @@ public final class Wording {
 	/** @return that {@code nearest} does not pass the tests {@code failing}, as a sentence: what is, and what the rule wants */
 	public static String fails(JobFacts.Item nearest, List<Reason.Tested> tested, List<Test.OfField> failing,
 			Function<Operand.Bound, String> names) {
-		String wants = Said.of(plural(nearest.kind()) ? "they" : "it", failing.stream().map(t -> Said.wanted(t, names)).distinct().toList())
-				.replace("it's ", "its ").replace("they's ", "their ");
+		List<String> wanted = failing.stream().map(t -> Said.wanted(t, names)).distinct().toList();
+		String wants = plural(nearest.kind()) ? Said.of("they", wanted).replace("they's ", "their ").replace(" its ", " their ")
+				: Said.of("it", wanted).replace("it's ", "its ");
 		return Said.sentence(answers(nearest, tested) + "; the rule wants that " + wants);
 	}
 

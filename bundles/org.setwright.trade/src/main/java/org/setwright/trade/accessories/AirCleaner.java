@@ -16,7 +16,7 @@ public record AirCleaner(
 		Answer<Kind> kind,
 		@Asked(label = "service interval", meaning = "How long its filter or cells last between changes or washes, as its maker states.", unit = Unit.DAY, least = 14, most = 730)
 		Answer<Quantity> serviceInterval,
-		@Asked(label = "controlled by", says = "is controlled by {}", meaning = "Who decides when it runs.", changesOnSite = true)
+		@Asked(label = "controlled by", says = "is controlled by the {}", meaning = "Who decides when it runs.", changesOnSite = true)
 		Answer<ControlledBy> controlledBy,
 		@Asked(label = "powered by", says = "is powered by {}", meaning = "Where it takes its power from.")
 		Answer<PoweredBy> poweredBy)

@@ -14,7 +14,7 @@ import org.setwright.trade.catalogue.Unit;
 public record Dehumidifier(
 		@Asked(label = "kind", meaning = "How it dries the air.")
 		Answer<Kind> kind,
-		@Asked(label = "controlled by", says = "is controlled by {}", meaning = "Who decides when it runs.", changesOnSite = true)
+		@Asked(label = "controlled by", says = "is controlled by the {}", meaning = "Who decides when it runs.", changesOnSite = true)
 		Answer<ControlledBy> controlledBy,
 		@Asked(label = "powered by", says = "is powered by {}", meaning = "Where it takes its power from.")
 		Answer<PoweredBy> poweredBy,

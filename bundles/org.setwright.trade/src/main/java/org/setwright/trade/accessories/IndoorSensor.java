@@ -12,7 +12,7 @@ import org.setwright.trade.catalogue.Fact;
 public record IndoorSensor(
 		@Asked(label = "connection", says = "is {}", meaning = "How it reaches the controller.")
 		Answer<Connection> connection,
-		@Asked(label = "used", says = "is used like this: {}", meaning = "What its reading is for.", changesOnSite = true)
+		@Asked(label = "used", says = "is used \"{}\"", meaning = "What its reading is for.", changesOnSite = true)
 		Answer<Used> used)
 		implements Fact {
 

@@ -18,7 +18,7 @@ public record Ventilator(
 		Answer<Quantity> airflow,
 		@Asked(label = "needs indoor fan", says = "needs the indoor fan|does not need the indoor fan", meaning = "Whether its air reaches the rooms only while the indoor fan runs.")
 		Answer<Boolean> needsIndoorFan,
-		@Asked(label = "controlled by", says = "is controlled by {}", meaning = "Who decides when it runs.", changesOnSite = true)
+		@Asked(label = "controlled by", says = "is controlled by the {}", meaning = "Who decides when it runs.", changesOnSite = true)
 		Answer<ControlledBy> controlledBy,
 		@Asked(label = "powered by", says = "is powered by {}", meaning = "Where it takes its power from.")
 		Answer<PoweredBy> poweredBy,

@@ -20,7 +20,7 @@ public record Controller(
 		Answer<Integer> coolStages,
 		@Asked(label = "runs heat pumps", says = "runs heat pumps|does not run heat pumps", meaning = "Whether it has an output for the changeover valve.", changesOnSite = true)
 		Answer<Boolean> runsHeatPumps,
-		@Asked(label = "power", says = "is powered by {}", meaning = "What it needs to stay alive.", changesOnSite = true)
+		@Asked(label = "power", says = "is powered by the {}", meaning = "What it needs to stay alive.", changesOnSite = true)
 		Answer<Power> power,
 		@Asked(label = "power draw", meaning = "What it draws from the 24 V circuit.", unit = Unit.VOLT_AMPERE, least = 0, most = 20)
 		Answer<Quantity> powerDraw,

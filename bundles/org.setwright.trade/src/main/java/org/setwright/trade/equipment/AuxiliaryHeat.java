@@ -12,7 +12,7 @@ import org.setwright.trade.catalogue.Unit;
 /** Heat that helps or replaces a heat pump's. "None" says that there is none; silence says that nobody looked. */
 @About(label = "auxiliary heat", uncountable = true, meaning = "Heat that helps a heat pump or takes its place: electric elements, a furnace, a hot-water coil.")
 public record AuxiliaryHeat(
-		@Asked(label = "kind", says = "comes from {}", meaning = "What makes the auxiliary heat.")
+		@Asked(label = "kind", says = "comes from {a}", meaning = "What makes the auxiliary heat.")
 		Answer<Kind> kind,
 		@Asked(label = "stages", meaning = "How many steps of auxiliary heat have a terminal of their own.", least = 1, most = 2)
 		Answer<Integer> stages,

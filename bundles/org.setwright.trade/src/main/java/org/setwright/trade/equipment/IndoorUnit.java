@@ -28,7 +28,7 @@ public record IndoorUnit(
 		Answer<Boolean> condensing,
 		@Asked(label = "distribution", meaning = "How the heat reaches the rooms.")
 		Answer<Distribution> distribution,
-		@Asked(label = "fan run by", says = "has its fan run by {}", meaning = "Who starts the indoor fan on a call for the indoor unit's own heat, as its diagram shows.")
+		@Asked(label = "fan run by", says = "has its fan run by the {}", meaning = "Who starts the indoor fan on a call for the indoor unit's own heat, as its diagram shows.")
 		Answer<FanRunBy> fanRunBy,
 		@Asked(label = "variable-speed fan", says = "has a variable-speed fan|has no variable-speed fan", meaning = "Whether its fan motor can slow down for drying or circulation.")
 		Answer<Boolean> variableSpeedFan,

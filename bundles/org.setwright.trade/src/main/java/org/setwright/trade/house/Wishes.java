@@ -12,7 +12,7 @@ import org.setwright.trade.catalogue.Unit;
 /** What the people who live there want. */
 @About(label = "wishes", meaning = "What the people who live there want.", always = true)
 public record Wishes(
-		@Asked(label = "schedule", says = "ask for this schedule: {}", meaning = "How their days differ.", changesOnSite = true)
+		@Asked(label = "schedule", says = "ask for the schedule \"{}\"", meaning = "How their days differ.", changesOnSite = true)
 		Answer<Schedule> schedule,
 		@Asked(label = "clock format", says = "ask for a {} clock", meaning = "How they read the clock.", changesOnSite = true)
 		Answer<ClockFormat> clockFormat,
@@ -28,7 +28,7 @@ public record Wishes(
 		Answer<Quantity> coolSetback,
 		@Asked(label = "automatic changeover", says = "ask for automatic changeover|ask for no automatic changeover", meaning = "Whether the controller may change between heating and cooling by itself.", changesOnSite = true)
 		Answer<Boolean> automaticChangeover,
-		@Asked(label = "fan between calls", says = "ask for the fan between calls to be so: {}", meaning = "What the indoor fan does while nothing heats or cools.", changesOnSite = true)
+		@Asked(label = "fan between calls", says = "say of the fan between calls: \"{}\"", meaning = "What the indoor fan does while nothing heats or cools.", changesOnSite = true)
 		Answer<FanBetweenCalls> fanBetweenCalls,
 		@Asked(label = "away in winter", says = "say that the house stands empty in winter|say that the house does not stand empty in winter", meaning = "Whether they leave the house empty for days in the cold season.", changesOnSite = true)
 		Answer<Boolean> awayInWinter,
