@@ -63,6 +63,28 @@ class CatalogueEntriesTest {
 	}
 
 	@Test
+	void everyFieldIsSaidInASentence() {
+		kinds().forEach(k -> k.fields().forEach(f -> {
+			boolean yesOrNo = f.domain() instanceof Domain.YesNo;
+			String where = k.name() + "." + f.name() + " says " + f.says();
+			assertEquals(yesOrNo, f.says().matches("[^|{}]+\\|[^|{}]+"), where);
+			assertEquals(!yesOrNo, f.says().matches("[^{}|]*\\{a?\\}[^{}|]*"), where);
+			assertTrue(!f.says().startsWith("says yes to"), where + ": give it two sentences");
+		}));
+	}
+
+	@Test
+	void whatIsComputedByWayOfSomethingNeedsAllThatDoes() {
+		List<String> ways = new ArrayList<>();
+		kinds().forEach(k -> k.fields().forEach(f -> f.calculation().ifPresent(c -> c.through().forEach(way -> {
+			Field through = Trade.catalogue().kind(way.split("\\.")[0]).orElseThrow().field(way.split("\\.")[1]).orElseThrow();
+			assertTrue(c.from().containsAll(through.calculation().orElseThrow().from()), k.name() + "." + f.name() + " by way of " + way);
+			ways.add(way);
+		}))));
+		assertTrue(ways.size() >= 9, ways.toString());
+	}
+
+	@Test
 	void noTwoEntriesOfOneListShareALabel() {
 		assertAllDifferent("kinds of fact", kinds().flatMap(k -> Stream.of(k.label(), k.key()).distinct()).toList());
 		assertAllDifferent("settings", settings().map(Setting::label).toList());
