@@ -37,8 +37,8 @@ public final class ReasonsView extends ViewPart {
 		folder = new CTabFolder(parent, SWT.TOP | SWT.FLAT);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(folder);
 		Spoken.as(folder, Messages.ReasonsView_tabs);
-		WhyNotTab whyNot = new WhyNotTab(folder, desk, this::open);
 		WhyTab why = new WhyTab(folder, this::open);
+		WhyNotTab whyNot = new WhyNotTab(folder, desk, this::open);
 		tabs = List.of(why, new PictureTab(folder, this::open), whyNot, new ChangeTab(folder, whyNot::question, this::open),
 				new CompareTab(folder, desk, this::open));
 		for (Tab tab : tabs) {
