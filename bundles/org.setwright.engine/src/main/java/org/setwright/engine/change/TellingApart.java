@@ -3,6 +3,7 @@ package org.setwright.engine.change;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,7 @@ import org.setwright.engine.logic.Verdict;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Job;
+import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 
 /**
@@ -27,6 +29,9 @@ import org.setwright.trade.catalogue.Setting;
 public final class TellingApart {
 	private static final int STARTS = 8;
 	private static final int LARGEST = 2;
+	private static final int FURTHER = 2;
+	/** More changed jobs than this are not tried from one start. */
+	private static final int MOST = 3000;
 
 	private final Catalogue catalogue;
 	private final FindingOrder order;
@@ -52,46 +57,49 @@ public final class TellingApart {
 	/** @param starts jobs to start from @return a job that tells the books apart, or empty when none was found */
 	public Optional<Telltale> from(List<Job> starts, BooleanSupplier cancelled) {
 		List<Job> nearest = nearest(starts);
-		Slice own = new Slice(both(), order, catalogue);
-		Slice wide = new Slice(rivals(), order, catalogue);
-		Optional<Telltale> found = nearest.stream().map(this::tells).flatMap(Optional::stream).findFirst();
-		if (found.isEmpty()) {
-			found = search(nearest, own, 1, cancelled);
-		}
-		if (found.isEmpty()) {
-			found = search(nearest, wide, 1, cancelled);
-		}
-		return found.isPresent() ? found : search(nearest.subList(0, Math.min(2, nearest.size())), own, LARGEST, cancelled);
-	}
-
-	private Optional<Telltale> search(List<Job> starts, Slice slice, int largest, BooleanSupplier cancelled) {
-		for (Job start : starts) {
-			List<List<Change>> found = new Search(Candidates.of(slice, start), start, job -> tells(job).isPresent(), 1, cancelled).upTo(largest);
-			if (!found.isEmpty()) {
-				List<Change> changes = found.get(0);
-				Job changed = start;
-				for (Change change : changes) {
-					changed = change.apply(changed);
+		Optional<Telltale> found = nearest.stream().map(differs).flatMap(Optional::stream).findFirst();
+		for (int size = 1; size <= LARGEST; size++) {
+			for (Job start : size == 1 ? nearest : nearest.subList(0, Math.min(FURTHER, nearest.size()))) {
+				if (found.isEmpty() && !cancelled.getAsBoolean()) {
+					found = search(start, size, cancelled);
 				}
-				return tells(changed).map(t -> t.madeFrom(start, changes));
 			}
 		}
-		return Optional.empty();
+		return found;
 	}
 
-	private Optional<Telltale> tells(Job job) {
-		return mayTell(job) ? differs.apply(job) : Optional.empty();
+	private Optional<Telltale> search(Job start, int largest, BooleanSupplier cancelled) {
+		Watch watch = new Watch() {
+			private int tried;
+
+			@Override
+			public boolean goOn(int size) {
+				return ++tried < MOST && !cancelled.getAsBoolean();
+			}
+		};
+		Candidates candidates = new Candidates(new Slice(rivals(), order, catalogue), catalogue, start);
+		return new Search(candidates, change -> true, this::same, job -> true, 1, watch).upTo(start, largest).stream().findFirst()
+				.flatMap(made -> differs.apply(made.job()).map(t -> t.madeFrom(start, made.changes())));
 	}
 
-	/** A quick look at the changed rules alone. */
-	private boolean mayTell(Job job) {
+	/** @return empty when the books differ on {@code job}, else the places of which one has to change for them to differ */
+	private Optional<Set<JobField>> same(Job job) {
 		JobFacts facts = new JobFacts(catalogue.withCalculations(job), catalogue);
 		Verdicts verdicts = new Verdicts(order, facts);
+		Set<JobField> looked = new LinkedHashSet<>();
 		Verdict before = any(dropped.stream().map(verdicts::of).toList());
-		Verdict after = any(added.stream().map(verdicts::trying).toList());
+		Verdict after = any(added.stream().map(r -> verdicts.trying(r, looked::add)).toList());
+		dropped.forEach(r -> looked.addAll(verdicts.looked(r)));
 		boolean sameConditions = added.size() == dropped.size() && added.get(0).when().equals(dropped.get(0).when());
-		return sameConditions ? before.truth() != Truth.FALSE
+		boolean may = sameConditions ? before.truth() != Truth.FALSE
 				: before.truth() != after.truth() || before.ways().size() != after.ways().size();
+		if (may && differs.apply(job).isPresent()) {
+			return Optional.empty();
+		}
+		if (may) {
+			rivals().forEach(r -> looked.addAll(verdicts.looked(r)));
+		}
+		return Optional.of(looked);
 	}
 
 	private static Verdict any(List<Verdict> verdicts) {
@@ -116,12 +124,12 @@ public final class TellingApart {
 		return both;
 	}
 
-	/** The changed rules and every rule that proposes the same settings. */
+	/** The changed rules of the book and every rule that proposes the same settings. */
 	private List<Rule> rivals() {
 		Set<Setting> settings = new HashSet<>();
 		both().forEach(r -> settings.addAll(proposed(r)));
-		List<Rule> rivals = both();
-		order.sequence().stream().filter(r -> proposed(r).stream().anyMatch(settings::contains)).forEach(rivals::add);
+		List<Rule> rivals = new ArrayList<>(dropped);
+		order.sequence().stream().filter(r -> !dropped.contains(r) && proposed(r).stream().anyMatch(settings::contains)).forEach(rivals::add);
 		return rivals;
 	}
 

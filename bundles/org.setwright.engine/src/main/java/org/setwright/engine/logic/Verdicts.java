@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.trade.catalogue.JobField;
@@ -52,8 +53,16 @@ public final class Verdicts {
 
 	/** @return what trying a rule that is not of this book would give */
 	public Verdict trying(Rule stranger) {
-		return Trial.of(stranger, job, this::finding, looked -> {
+		return trying(stranger, place -> {
 		});
+	}
+
+	/** @param looked gets every place of the job that is read, for the findings asked for too @return what trying a stranger would give */
+	public Verdict trying(Rule stranger, Consumer<JobField> looked) {
+		return Trial.of(stranger, job, name -> {
+			order.makers(name).forEach(maker -> looked(maker).forEach(looked));
+			return finding(name);
+		}, looked);
 	}
 
 	/** @return what trying {@code rule} gives */
