@@ -16,7 +16,7 @@ import org.setwright.workbench.look.Spoken;
 /** Shows a sheet: text to be read, copied and walked through with the keys; the card with the caret is the one picked. */
 final class CheckSheet {
 	private static final int LABEL = 40;
-	private static final int WORDS = 110;
+	private static final int WORDS = 134;
 	private static final int MARGIN = 10;
 	private static final int SPACING = 3;
 	private final StyledText text;
