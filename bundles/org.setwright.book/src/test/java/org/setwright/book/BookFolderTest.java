@@ -173,6 +173,17 @@ class BookFolderTest {
 	}
 
 	@Test
+	void whatABookDemandsOfItsJobsIsChecked() throws IOException {
+		write("book.yaml", "book: A\nat least: { rules spoken: 95.5 %, mistakes caught: 90% }\n");
+		assertEquals(java.util.Map.of(Floors.Figure.RULES_SPOKEN, 0.955, Floors.Figure.MISTAKES_CAUGHT, 0.9), read().floors().shares());
+		write("book.yaml", "book: A\nat least:\n  rule spoken: 5 %\n  mistakes caught: 120 %\n");
+		assertProblems("book.yaml:3:3: Nothing called \"rule spoken\" can be demanded. Write \"rules spoken\".",
+				"book.yaml:4:20: This is not a share. Write a number from 0 to 100 with a percent sign, for example 90 %.");
+		write("book.yaml", "book: A\nat least: 90 %\n");
+		assertProblems("book.yaml:2:11: What is demanded at least is not a group of names and shares. Write for example \"at least: { rules spoken: 100 % }\".");
+	}
+
+	@Test
 	void bookYamlIsChecked() throws IOException {
 		write("book.yaml", "");
 		assertProblems("book.yaml: The file says nothing. Begin with a line \"book:\" and the name of the book.");
@@ -184,7 +195,7 @@ class BookFolderTest {
 						+ " Write \"format: 1\", or use a newer Setwright when the book was made with one.");
 		write("book.yaml", "book: A\nbook: B\nauthor: C\ndescripton: D\n");
 		assertProblems("book.yaml:2:1: \"book\" is written twice; first on line 1. Keep the right one and remove the other.",
-				"book.yaml:3:1: There is no \"author\" in book.yaml. Write one of: book, description, format.",
+				"book.yaml:3:1: There is no \"author\" in book.yaml. Write one of: book, description, format, at least.",
 				"book.yaml:4:1: There is no \"descripton\" in book.yaml. Write \"description\".");
 		write("book.yaml", "book: [A]\n");
 		assertProblems("book.yaml: The book has no name. Add a line \"book:\" with its name.",

@@ -65,6 +65,11 @@ class AnswersTest {
 			walls  | landing-pile.txt     | 0 | landing thermopile
 			walls  | landing-more.txt     | 0 | landing sensor
 			walls  | landing-more.csv     | 0 | landing sensor --as csv
+			elm    | coverage.txt         | 0 | coverage
+			elm    | coverage.json        | 0 | coverage --as json
+			elm    | coverage.csv         | 0 | coverage --as csv
+			elm    | strength.txt         | 0 | strength
+			elm    | strength-search.txt  | 0 | strength --search
 			elm    | words.txt            | 0 | words
 			elm    | words-pump.txt       | 0 | words pump
 			elm    | words.json           | 0 | words --as json

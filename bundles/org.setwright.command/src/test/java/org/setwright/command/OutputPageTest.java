@@ -42,6 +42,8 @@ class OutputPageTest {
 			silent | elm silent mill
 			instead | elm instead mill spare 1
 			landing | walls landing four, walls landing spare, walls landing pump, walls landing open, walls landing line, walls landing sensor
+			coverage | elm coverage
+			strength | elm strength --search
 			matters | elm matters larch
 			apart | elm apart larch mill
 			words | elm words
@@ -56,7 +58,7 @@ class OutputPageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "matters larch", "apart larch mill", "words" })
+	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "coverage", "strength", "matters larch", "apart larch mill", "words" })
 	void columnsAreAsDescribed(String words) throws IOException {
 		String header = Typed.inSampleBook(words.startsWith("landing") ? "walls" : "elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
 		assertTrue(page().contains("| `" + words.split(" ")[0] + "` | `" + header + "` |"), header);

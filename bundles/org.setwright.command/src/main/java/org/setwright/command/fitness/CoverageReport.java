@@ -78,11 +78,14 @@ record CoverageReport(OpenBook open, Coverage coverage) implements Report {
 		for (SettingCoverage setting : coverage.settings()) {
 			json.writeStartObject();
 			json.writeStringField("setting", setting.setting().label());
-			json.writeObjectFieldStart("settled");
+			json.writeArrayFieldStart("settled");
 			for (var value : setting.settled().entrySet()) {
-				json.writeNumberField(value.getKey(), value.getValue());
+				json.writeStartObject();
+				json.writeStringField("value", value.getKey());
+				json.writeNumberField("jobs", value.getValue());
+				json.writeEndObject();
 			}
-			json.writeEndObject();
+			json.writeEndArray();
 			strings(json, "never", setting.never());
 			json.writeNumberField("open", setting.open());
 			json.writeEndObject();
