@@ -46,6 +46,7 @@ final class Run {
 	private final Bases bases;
 	private final Verdicts verdicts;
 	private final Map<String, List<Firing>> makers = new HashMap<>();
+	private final Map<JobField, Set<JobField>> toLookUp = new HashMap<>();
 
 	/** @param verdicts of all {@code rules} on {@code job} */
 	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job, Verdicts verdicts,
@@ -68,7 +69,7 @@ final class Run {
 	Outcome outcome() {
 		List<Firing> firings = firings();
 		List<HeldOpen> heldOpen = heldOpen();
-		Map<Setting, List<HeldOpen>> open = bySetting(heldOpen);
+		Map<Setting, List<HeldOpen>> bySetting = bySetting(heldOpen);
 		Map<Setting, List<Proposal>> proposals = proposals(firings);
 		Map<Setting, Set<JobField>> perhaps = new HashMap<>();
 		List<SettingOutcome> settings = new ArrayList<>();
@@ -79,7 +80,7 @@ final class Run {
 			if (need != Need.NOT_NEEDED || !made.isEmpty()) {
 				perhaps.put(setting, lookUps(needed.unknowns()));
 				settings.add(Settlement.settle(setting, need, made,
-						open.getOrDefault(setting, List.of())));
+						bySetting.getOrDefault(setting, List.of())));
 			}
 		});
 		List<Finding> findings = makers.entrySet().stream().map(e -> new Finding(e.getKey(), e.getValue()))
@@ -147,9 +148,10 @@ final class Run {
 				.map(r -> new HeldOpen(r, lookUps(verdicts.of(r).unknowns()))).toList();
 	}
 
+	/** Many rules wait for the same answers, so each is followed to what has to be looked up once. */
 	private Set<JobField> lookUps(Set<JobField> unknowns) {
 		Set<JobField> all = new LinkedHashSet<>();
-		unknowns.forEach(u -> all.addAll(job.toLookUp(u)));
+		unknowns.forEach(u -> all.addAll(toLookUp.computeIfAbsent(u, job::toLookUp)));
 		return all;
 	}
 

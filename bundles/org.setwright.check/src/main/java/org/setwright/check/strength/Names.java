@@ -19,6 +19,8 @@ final class Names {
 		rule.then().forEach(action -> {
 			if (action instanceof Action.Propose propose) {
 				operand(propose.value());
+			} else if (action instanceof Action.StartUp check) {
+				check.readings().forEach(this::operand);
 			}
 		});
 	}
