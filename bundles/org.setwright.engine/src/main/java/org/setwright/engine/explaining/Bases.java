@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setwright.engine.logic.JobFacts;
@@ -22,6 +24,7 @@ import org.setwright.trade.catalogue.Value;
 public final class Bases {
 	private final JobFacts job;
 	private final Catalogue catalogue;
+	private final Map<JobField, Basis> said = new ConcurrentHashMap<>();
 
 	/** @param catalogue where calculations name their fields */
 	public Bases(JobFacts job, Catalogue catalogue) {
@@ -31,7 +34,12 @@ public final class Bases {
 
 	/** @return what stands at {@code place} */
 	public Basis of(JobField place) {
-		return place.field().isPresent() ? ofField(place, place.field().get()) : ofPresence(place);
+		Basis known = said.get(place);
+		if (known == null) {
+			known = place.field().isPresent() ? ofField(place, place.field().get()) : ofPresence(place);
+			said.put(place, known);
+		}
+		return known;
 	}
 
 	/** @return what stands at {@code places}; that there are facts of a kind is left out where one of them is named */
