@@ -31,7 +31,7 @@ import org.setwright.trade.Trade;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 4, time = 3)
+@Warmup(iterations = 12, time = 3)
 @Measurement(iterations = 6, time = 3)
 @Fork(1)
 public class TracingBenchmark {
