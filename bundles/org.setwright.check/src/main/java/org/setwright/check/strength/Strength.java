@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.setwright.book.JobCase;
 import org.setwright.check.Progress;
 import org.setwright.check.cases.CheckedJob;
@@ -11,6 +12,7 @@ import org.setwright.engine.Amendment;
 import org.setwright.engine.Edition;
 import org.setwright.engine.Rehearsal;
 import org.setwright.engine.change.Telltale;
+import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.outcome.Outcome;
 
@@ -92,6 +94,13 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 	}
 
 	private record Watch(JobCase job, Rehearsal rehearsal) {
+		/** A quick look: whether anything this job expects can depend on what the mistake touches. */
+		boolean asksFor(Mistake mistake) {
+			return Stream.concat(Stream.of(mistake.rule()), mistake.instead().stream()).flatMap(r -> r.then().stream())
+					.anyMatch(action -> action instanceof Action.Find || (action instanceof Action.Propose propose
+							? job.expected().containsKey(propose.setting()) : job.expectations() > job.expected().size()));
+		}
+
 		boolean notices(Amendment amendment) {
 			Rehearsal after = rehearsal.under(amendment);
 			return after != rehearsal && !met(job, after.outcome());
@@ -103,7 +112,7 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 	}
 
 	private static Optional<JobCase> noticed(Mistake mistake, Amendment amendment, List<Watch> watches) {
-		return watches.stream().filter(w -> w.notices(amendment)).findFirst().map(Watch::job);
+		return watches.stream().filter(w -> w.asksFor(mistake) && w.notices(amendment)).findFirst().map(Watch::job);
 	}
 
 	/** @return {@code edition} with the mistake in it */

@@ -1,8 +1,8 @@
 package org.setwright.engine.language;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.setwright.book.Position;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Setting;
@@ -36,7 +36,11 @@ public sealed interface Action {
 			implements Action {
 		/** @return the bound answers its texts show; they may be unknown */
 		public List<Operand.Bound> readings() {
-			return Stream.concat(Stream.of(callFor, see, ifNot), pause.stream()).flatMap(s -> s.readings().stream()).toList();
+			List<Operand.Bound> readings = new ArrayList<>(callFor.readings());
+			readings.addAll(see.readings());
+			readings.addAll(ifNot.readings());
+			pause.ifPresent(p -> readings.addAll(p.readings()));
+			return readings;
 		}
 	}
 }

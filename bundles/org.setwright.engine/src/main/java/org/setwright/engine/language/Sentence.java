@@ -1,5 +1,6 @@
 package org.setwright.engine.language;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.trade.catalogue.Quantity;
@@ -38,6 +39,12 @@ public record Sentence(List<Piece> pieces) {
 
 	/** @return the bound answers it shows */
 	public List<Operand.Bound> readings() {
-		return pieces.stream().filter(Reading.class::isInstance).map(p -> ((Reading) p).bound()).toList();
+		List<Operand.Bound> readings = new ArrayList<>();
+		for (Piece piece : pieces) {
+			if (piece instanceof Reading reading) {
+				readings.add(reading.bound());
+			}
+		}
+		return readings;
 	}
 }

@@ -32,10 +32,11 @@ final class LookUps {
 			return Set.of(place);
 		}
 		Function<Job, Job.Entry> compute = calculations.apply(place.kind());
-		if (compute == null || unknown.stream().anyMatch(LookUps::decidesTheKindOfJob)) {
+		if (unknown.size() == 1 || compute == null || unknown.stream().anyMatch(LookUps::decidesTheKindOfJob)) {
 			return unknown;
 		}
-		Set<JobField> counting = unknown.stream().filter(p -> open(place, compute.apply(filled(unknown, p))))
+		Job full = filled(unknown);
+		Set<JobField> counting = unknown.stream().filter(p -> open(place, compute.apply(without(full, p, unknown))))
 				.collect(Collectors.toCollection(LinkedHashSet::new));
 		return counting.isEmpty() ? unknown : counting;
 	}
@@ -69,14 +70,19 @@ final class LookUps {
 		return place.field().map(f -> f.domain() instanceof Domain.Choices || f.domain() instanceof Domain.YesNo).orElse(true);
 	}
 
-	private Job filled(Set<JobField> places, JobField except) {
+	private Job filled(Set<JobField> places) {
 		Job result = job;
 		for (JobField place : places) {
-			if (!place.equals(except)) {
-				result = filled(result, place.kind(), place.item(), place.field().orElseThrow());
-			}
+			result = filled(result, place.kind(), place.item(), place.field().orElseThrow());
 		}
 		return result;
+	}
+
+	/** @return {@code full} with {@code place} alone unknown again */
+	private Job without(Job full, JobField place, Set<JobField> places) {
+		boolean alone = places.stream().noneMatch(p -> p.kind() == place.kind() && !p.equals(place));
+		return alone ? full.with(place.kind(), job.entry(place.kind()))
+				: full.with(place.kind(), place.item(), place.field().orElseThrow(), Answer.unknown());
 	}
 
 	private static Job filled(Job job, FactKind kind, int item, Field field) {
