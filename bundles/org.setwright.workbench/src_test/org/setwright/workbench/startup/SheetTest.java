@@ -58,6 +58,6 @@ class SheetTest {
 		Sheet sheet = sheet(TestBook.LARCH_LANE, UnitSystem.IP);
 		String reasons = CheckReasons.of(sheet.cards().get(1).check());
 		assertTrue(reasons.startsWith("\u201cFeel the air when it cools\u201d (shop practice)\nA reversed valve warms the air.\nSource: common practice"), reasons);
-		assertTrue(reasons.contains("\u2022 Outdoor unit: kind is air-source heat pump."), reasons);
+		assertTrue(reasons.contains("\u2022 The outdoor unit is an air-source heat pump."), reasons);
 	}
 }

@@ -42,8 +42,8 @@ class OutputPageTest {
 			silent | elm silent mill
 			instead | elm instead mill spare 1
 			landing | walls landing four, walls landing spare, walls landing pump, walls landing open, walls landing line, walls landing sensor
-			coverage | elm coverage
-			strength | elm strength --search
+			coverage | elm coverage, walls coverage
+			strength | elm strength --search, walls strength
 			matters | elm matters larch
 			apart | elm apart larch mill
 			words | elm words
