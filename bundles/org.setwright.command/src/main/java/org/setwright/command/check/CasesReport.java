@@ -11,9 +11,11 @@ import org.setwright.check.cases.CheckedJob;
 import org.setwright.check.cases.Point;
 import org.setwright.check.cases.SettingPoint;
 import org.setwright.check.cases.Standing;
+import org.setwright.check.fitness.Reached;
 import org.setwright.check.reasons.ReasonOutline.Step;
 import org.setwright.check.report.Telling;
 import org.setwright.command.answer.ExitCode;
+import org.setwright.command.answer.FiguresJson;
 import org.setwright.command.answer.Problems;
 import org.setwright.command.answer.Report;
 import org.setwright.command.opening.Hint;
@@ -25,8 +27,12 @@ import org.setwright.command.why.OutlineText;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.SettingOutcome.State;
 
-/** What is in a book, what is wrong with it, and how its jobs stand against what they expect. */
-record CasesReport(Surroundings at, OpenBook open, CaseCheck check) implements Report {
+/**
+ * What is in a book, what is wrong with it, and how its jobs stand against what they expect.
+ *
+ * @param reached the figures for which the book demands something; empty when it does not, or when only some jobs ran
+ */
+record CasesReport(Surroundings at, OpenBook open, CaseCheck check, List<Reached> reached) implements Report {
 
 	@Override
 	public String word() {
@@ -35,7 +41,7 @@ record CasesReport(Surroundings at, OpenBook open, CaseCheck check) implements R
 
 	@Override
 	public int exitCode() {
-		return check.allMet() ? ExitCode.FINE : ExitCode.PROBLEMS;
+		return check.allMet() && reached.stream().allMatch(Reached::enough) ? ExitCode.FINE : ExitCode.PROBLEMS;
 	}
 
 	@Override
@@ -44,6 +50,8 @@ record CasesReport(Surroundings at, OpenBook open, CaseCheck check) implements R
 		check.amiss().forEach(job -> amiss(page, job));
 		page.blank().line(0, check.allMet() ? Style.GOOD : Style.ALARM, Problems.counted(check.jobs().size(), "job") + " run: " + check.count(Standing.MET)
 				+ " met, " + check.count(Standing.NOT_MET) + (check.allMet() ? " not met, " : " NOT MET, ") + check.count(Standing.NOT_ASKED) + " not asked.");
+		reached.forEach(r -> page.line(0, r.enough() ? Style.GOOD : Style.ALARM,
+				Character.toUpperCase(r.sentence().charAt(0)) + r.sentence().substring(1) + (r.enough() ? "." : ": TOO LITTLE.")));
 		check.amiss().stream().filter(j -> !j.notMet().isEmpty()).findFirst().ifPresent(job -> hint(page, job));
 	}
 
@@ -84,6 +92,7 @@ record CasesReport(Surroundings at, OpenBook open, CaseCheck check) implements R
 	public void json(JsonGenerator json) throws IOException {
 		new CheckReport(open).json(json);
 		counts(json, check.count(Standing.MET), check.count(Standing.NOT_MET), check.count(Standing.NOT_ASKED));
+		FiguresJson.write(json, reached);
 		json.writeArrayFieldStart("cases");
 		for (CheckedJob job : check.jobs()) {
 			json.writeStartObject();

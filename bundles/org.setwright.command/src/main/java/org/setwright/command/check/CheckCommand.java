@@ -4,14 +4,24 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.setwright.book.AtomicFile;
+import org.setwright.book.Floors.Figure;
 import org.setwright.book.JobCase;
+import org.setwright.check.Progress;
 import org.setwright.check.cases.CaseCheck;
+import org.setwright.check.coverage.Coverage;
+import org.setwright.check.fitness.Reached;
 import org.setwright.check.report.CasesSection;
+import org.setwright.check.report.CoverageSection;
 import org.setwright.check.report.HtmlReport;
 import org.setwright.check.report.JunitXml;
+import org.setwright.check.report.Section;
+import org.setwright.check.report.StrengthSection;
+import org.setwright.check.strength.Strength;
 import org.setwright.command.answer.Delivery;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.answer.Report;
@@ -59,13 +69,27 @@ public final class CheckCommand implements Callable<Integer> {
 		ProgressLine progress = new ProgressLine(surroundings, "jobs");
 		CaseCheck check = CaseCheck.of(edition, wanted, progress, true).orElseThrow();
 		progress.finished();
+		boolean whole = jobs.isEmpty() && (html != null || !open.book().floors().shares().isEmpty());
+		Optional<Coverage> coverage = whole ? Coverage.of(edition, wanted, Progress.UNWATCHED) : Optional.empty();
+		Optional<Strength> strength = whole && open.book().floors().of(Figure.MISTAKES_CAUGHT).isPresent() ? Optional.of(strength(edition, wanted)) : Optional.empty();
+		List<Reached> reached = coverage.map(c -> Reached.of(open.book().floors(), c, strength)).orElse(List.of());
 		if (junit != null) {
 			write(junit, JunitXml.of(open.book().name(), check));
 		}
 		if (html != null) {
-			write(html, HtmlReport.of(open.book().name(), LocalDateTime.now(), List.of(new CasesSection(check))));
+			List<Section> sections = new ArrayList<>(List.of(new CasesSection(check)));
+			coverage.ifPresent(c -> sections.add(new CoverageSection(c, reached)));
+			strength.ifPresent(s -> sections.add(new StrengthSection(s)));
+			write(html, HtmlReport.of(open.book().name(), LocalDateTime.now(), sections));
 		}
-		return new CasesReport(surroundings, open, check);
+		return new CasesReport(surroundings, open, check, reached.stream().filter(r -> r.least().isPresent()).toList());
+	}
+
+	private Strength strength(Edition edition, List<JobCase> wanted) {
+		ProgressLine progress = new ProgressLine(surroundings, "mistakes");
+		Strength strength = Strength.of(edition, wanted, progress);
+		progress.finished();
+		return strength;
 	}
 
 	private void write(Path file, String text) {

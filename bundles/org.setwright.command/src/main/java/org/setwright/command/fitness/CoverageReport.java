@@ -11,6 +11,7 @@ import org.setwright.check.coverage.RuleCoverage;
 import org.setwright.check.coverage.SettingCoverage;
 import org.setwright.check.fitness.Reached;
 import org.setwright.command.answer.ExitCode;
+import org.setwright.command.answer.FiguresJson;
 import org.setwright.command.answer.Problems;
 import org.setwright.command.answer.Report;
 import org.setwright.command.opening.OpenBook;

@@ -15,6 +15,7 @@ import org.setwright.check.strength.Catching;
 import org.setwright.check.strength.Mistake;
 import org.setwright.check.strength.Strength;
 import org.setwright.command.answer.ExitCode;
+import org.setwright.command.answer.FiguresJson;
 import org.setwright.command.answer.Problems;
 import org.setwright.command.answer.Report;
 import org.setwright.command.opening.OpenBook;

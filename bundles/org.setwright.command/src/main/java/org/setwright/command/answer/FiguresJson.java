@@ -1,4 +1,4 @@
-package org.setwright.command.fitness;
+package org.setwright.command.answer;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -6,11 +6,12 @@ import java.util.List;
 import org.setwright.check.fitness.Reached;
 
 /** The field "figures": what a book reaches, beside what it demands. */
-final class FiguresJson {
+public final class FiguresJson {
 	private FiguresJson() {
 	}
 
-	static void write(JsonGenerator json, List<Reached> reached) throws IOException {
+	/** Writes the field. */
+	public static void write(JsonGenerator json, List<Reached> reached) throws IOException {
 		json.writeArrayFieldStart("figures");
 		for (Reached figure : reached) {
 			json.writeStartObject();
