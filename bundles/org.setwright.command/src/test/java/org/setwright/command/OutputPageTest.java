@@ -35,7 +35,7 @@ class OutputPageTest {
 	@ParameterizedTest(name = "{0}")
 	@CsvSource(delimiter = '|', textBlock = """
 			jobs  | elm jobs, broken jobs
-			check | elm check, elm check mill, broken check, broken setup bad, broken why bad
+			check | elm check, elm check mill, walls check, broken check, broken setup bad, broken why bad
 			setup | elm setup --all
 			startup | elm startup larch, elm startup mill, elm startup new
 			why   | elm why larch, elm why mill, elm why new, elm why mill sign, elm why mill heater

@@ -22,7 +22,7 @@ final class FanSettings {
 		return List.of(
 				FAN.setting("FAN_IN_HEAT", "fan in heat",
 						"Who starts the indoor fan on a call for heat that is not the compressor's.",
-						choice(IndoorUnit.FanRunBy.class), "IndoorUnit( fuel != NO_FUEL )"),
+						choice(IndoorUnit.FanRunBy.class), "( IndoorUnit( fuel != NO_FUEL ) or AuxiliaryHeat( kind == ELECTRIC_ELEMENTS ) )"),
 				FAN.setting("FAN_AFTER_HEAT", "fan after heating",
 						"How long the controller keeps the fan running when a call for heat has ended.",
 						seconds(0, 180), DUCTED + " " + HEATING),
