@@ -7,7 +7,6 @@ import org.setwright.engine.change.Sensitivity;
 import org.setwright.engine.change.Watch;
 import org.setwright.engine.change.WhatIf;
 import org.setwright.engine.explaining.Bases;
-import org.setwright.engine.language.Action;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
@@ -84,7 +83,6 @@ public final class Inquiry {
 	}
 
 	private static boolean couldPropose(Rule rule, Setting setting, Value value) {
-		return rule.then().stream().anyMatch(a -> a instanceof Action.Propose propose && propose.setting().equals(setting)
-				&& !(propose.value() instanceof Operand.Literal literal && !literal.value().same(value)));
+		return rule.proposals(setting).stream().anyMatch(p -> !(p.value() instanceof Operand.Literal literal && !literal.value().same(value)));
 	}
 }

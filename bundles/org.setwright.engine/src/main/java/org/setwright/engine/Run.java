@@ -104,7 +104,8 @@ final class Run {
 	private static Map<Setting, List<HeldOpen>> bySetting(List<HeldOpen> heldOpen) {
 		Map<Setting, List<HeldOpen>> open = new HashMap<>();
 		for (HeldOpen held : heldOpen) {
-			Settlement.proposed(held.rule()).forEach(s -> open.computeIfAbsent(s, x -> new ArrayList<>()).add(held));
+			held.rule().proposals().stream().map(Action.Propose::setting).distinct()
+					.forEach(s -> open.computeIfAbsent(s, x -> new ArrayList<>()).add(held));
 		}
 		return open;
 	}

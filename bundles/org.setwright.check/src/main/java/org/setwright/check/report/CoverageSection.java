@@ -28,16 +28,20 @@ public record CoverageSection(Coverage coverage, List<Reached> reached) implemen
 		reached.forEach(r -> html.element("p", r.sentence() + (r.enough() ? "." : ": too little."), "class", r.enough() ? "good" : "bad").line());
 		rules(html, "No job lets these rules speak", coverage.rules().stream().filter(r -> r.spoke() == 0).toList());
 		rules(html, "These rules spoke, and never decided anything", coverage.rules().stream().filter(r -> r.spoke() > 0 && r.decided().isEmpty()).toList());
-		html.element("h3", "Conditions seen one way only").line();
-		Tables.begin(html, "rule", "condition", "held on", "failed on");
-		for (RuleCoverage rule : coverage.rules()) {
-			rule.conditions().stream().filter(c -> rule.spoke() > 0 && !c.bothWays()).forEach(c -> condition(html, rule, c));
+		List<RuleCoverage> oneWay = coverage.rules().stream().filter(r -> r.spoke() > 0 && !r.conditions().stream().allMatch(ConditionCoverage::bothWays)).toList();
+		if (!oneWay.isEmpty()) {
+			html.element("h3", "Conditions seen one way only").line();
+			Tables.begin(html, "rule", "condition", "held on", "failed on");
+			oneWay.forEach(rule -> rule.conditions().stream().filter(c -> !c.bothWays()).forEach(c -> condition(html, rule, c)));
+			Tables.end(html);
 		}
-		Tables.end(html);
-		html.element("h3", "Values no job comes to").line();
-		Tables.begin(html, "setting", "never");
-		coverage.settings().stream().filter(s -> !s.never().isEmpty()).forEach((SettingCoverage s) -> Tables.row(html, s.setting().label(), String.join(", ", s.never())));
-		Tables.end(html);
+		List<SettingCoverage> never = coverage.settings().stream().filter(s -> !s.never().isEmpty()).toList();
+		if (!never.isEmpty()) {
+			html.element("h3", "Values no job comes to").line();
+			Tables.begin(html, "setting", "never");
+			never.forEach(s -> Tables.row(html, s.setting().label(), String.join(", ", s.never())));
+			Tables.end(html);
+		}
 	}
 
 	private static void rules(Markup html, String title, List<RuleCoverage> rules) {

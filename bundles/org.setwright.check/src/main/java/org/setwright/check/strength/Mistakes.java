@@ -78,12 +78,8 @@ public final class Mistakes {
 
 	/** Whether it proposes another value for a setting that this rule proposes. */
 	private boolean rivals(Rule other) {
-		return proposals(rule).stream().anyMatch(mine -> proposals(other).stream()
+		return rule.proposals().stream().anyMatch(mine -> other.proposals().stream()
 				.anyMatch(p -> p.setting().equals(mine.setting()) && !p.value().equals(mine.value())));
-	}
-
-	private static List<Action.Propose> proposals(Rule rule) {
-		return rule.then().stream().filter(Action.Propose.class::isInstance).map(Action.Propose.class::cast).toList();
 	}
 
 	private void add(Slip<?> slip, List<Condition> when, List<Action> then) {

@@ -52,6 +52,9 @@ record CasesReport(Surroundings at, OpenBook open, CaseCheck check, List<Reached
 				+ " met, " + check.count(Standing.NOT_MET) + (check.allMet() ? " not met, " : " NOT MET, ") + check.count(Standing.NOT_ASKED) + " not asked.");
 		reached.forEach(r -> page.line(0, r.enough() ? Style.GOOD : Style.ALARM,
 				Character.toUpperCase(r.sentence().charAt(0)) + r.sentence().substring(1) + (r.enough() ? "." : ": TOO LITTLE.")));
+		if (check.jobs().size() < open.book().jobs().size() && !open.book().floors().shares().isEmpty()) {
+			page.line(0, Style.QUIET, "The shares the book demands are looked at only when all its jobs run.");
+		}
 		check.amiss().stream().filter(j -> !j.notMet().isEmpty()).findFirst().ifPresent(job -> hint(page, job));
 	}
 

@@ -11,7 +11,6 @@ import java.util.concurrent.Callable;
 import org.setwright.book.AtomicFile;
 import org.setwright.book.Floors.Figure;
 import org.setwright.book.JobCase;
-import org.setwright.check.Progress;
 import org.setwright.check.cases.CaseCheck;
 import org.setwright.check.coverage.Coverage;
 import org.setwright.check.fitness.Reached;
@@ -70,7 +69,7 @@ public final class CheckCommand implements Callable<Integer> {
 		CaseCheck check = CaseCheck.of(edition, wanted, progress, true).orElseThrow();
 		progress.finished();
 		boolean whole = jobs.isEmpty() && (html != null || !open.book().floors().shares().isEmpty());
-		Optional<Coverage> coverage = whole ? Coverage.of(edition, wanted, Progress.UNWATCHED) : Optional.empty();
+		Optional<Coverage> coverage = whole ? Optional.of(coverage(edition, wanted)) : Optional.empty();
 		Optional<Strength> strength = whole && open.book().floors().of(Figure.MISTAKES_CAUGHT).isPresent() ? Optional.of(strength(edition, wanted)) : Optional.empty();
 		List<Reached> reached = coverage.map(c -> Reached.of(open.book().floors(), c, strength)).orElse(List.of());
 		if (junit != null) {
@@ -83,6 +82,13 @@ public final class CheckCommand implements Callable<Integer> {
 			write(html, HtmlReport.of(open.book().name(), LocalDateTime.now(), sections));
 		}
 		return new CasesReport(surroundings, open, check, reached.stream().filter(r -> r.least().isPresent()).toList());
+	}
+
+	private Coverage coverage(Edition edition, List<JobCase> wanted) {
+		ProgressLine progress = new ProgressLine(surroundings, "jobs counted");
+		Coverage coverage = Coverage.of(edition, wanted, progress).orElseThrow();
+		progress.finished();
+		return coverage;
 	}
 
 	private Strength strength(Edition edition, List<JobCase> wanted) {

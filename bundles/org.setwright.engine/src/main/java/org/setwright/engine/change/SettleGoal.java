@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
@@ -30,7 +29,7 @@ final class SettleGoal {
 	SettleGoal(List<Rule> rules, Setting setting, Value value) {
 		this.setting = setting;
 		this.value = value;
-		strongestFirst = rules.stream().filter(r -> !proposals(r).isEmpty())
+		strongestFirst = rules.stream().filter(r -> !r.proposals(setting).isEmpty())
 				.collect(Collectors.groupingBy(Rule::authority, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.toList()));
 	}
 
@@ -62,17 +61,12 @@ final class SettleGoal {
 	}
 
 	private boolean says(Rule rule, Verdict verdict, JobFacts facts) {
-		return proposals(rule).stream().allMatch(p -> verdict.ways().stream()
+		return rule.proposals(setting).stream().allMatch(p -> verdict.ways().stream()
 				.allMatch(way -> p.value() instanceof Operand.Literal literal ? literal.value().same(value)
 						: facts.answer(way.values().get(p.value())).value().filter(value::same).isPresent()));
 	}
 
 	private boolean couldSay(Rule rule) {
-		return proposals(rule).stream().anyMatch(p -> !(p.value() instanceof Operand.Literal literal) || literal.value().same(value));
-	}
-
-	private List<Action.Propose> proposals(Rule rule) {
-		return rule.then().stream().filter(Action.Propose.class::isInstance).map(Action.Propose.class::cast)
-				.filter(p -> p.setting().equals(setting)).toList();
+		return rule.proposals(setting).stream().anyMatch(p -> !(p.value() instanceof Operand.Literal literal) || literal.value().same(value));
 	}
 }

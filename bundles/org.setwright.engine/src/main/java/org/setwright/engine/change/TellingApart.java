@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
-import org.setwright.engine.language.Action;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
@@ -127,13 +126,9 @@ public final class TellingApart {
 	/** The changed rules of the book and every rule that proposes the same settings. */
 	private List<Rule> rivals() {
 		Set<Setting> settings = new HashSet<>();
-		both().forEach(r -> settings.addAll(proposed(r)));
+		both().forEach(r -> r.proposals().forEach(p -> settings.add(p.setting())));
 		List<Rule> rivals = new ArrayList<>(dropped);
-		order.sequence().stream().filter(r -> !dropped.contains(r) && proposed(r).stream().anyMatch(settings::contains)).forEach(rivals::add);
+		order.sequence().stream().filter(r -> !dropped.contains(r) && r.proposals().stream().anyMatch(p -> settings.contains(p.setting()))).forEach(rivals::add);
 		return rivals;
-	}
-
-	private static List<Setting> proposed(Rule rule) {
-		return rule.then().stream().filter(Action.Propose.class::isInstance).map(a -> ((Action.Propose) a).setting()).toList();
 	}
 }

@@ -20,7 +20,7 @@ public final class Wording {
 	/** @return {@code condition} in words, without a full stop: "there is an outdoor unit that has at least 2 stages" */
 	public static String of(Condition condition) {
 		if (condition instanceof Condition.Pattern pattern) {
-			return "there is " + pattern.kind().one() + that(pattern.test());
+			return there(pattern.kind()) + that(pattern.test());
 		} else if (condition instanceof Condition.Found found) {
 			return "this was found: " + finding(found.finding());
 		} else if (condition instanceof Condition.Not not) {
@@ -35,7 +35,7 @@ public final class Wording {
 	/** @return that {@code ruledOut} does not hold, in words without a full stop */
 	public static String absence(Condition ruledOut) {
 		if (ruledOut instanceof Condition.Pattern pattern) {
-			return "there is no " + pattern.kind().label() + that(pattern.test());
+			return (plural(pattern.kind()) ? "there are no " : "there is no ") + pattern.kind().label() + that(pattern.test());
 		} else if (ruledOut instanceof Condition.Found found) {
 			return "this was not found: " + finding(found.finding());
 		}
@@ -63,7 +63,7 @@ public final class Wording {
 	/** @return that {@code item} passes because of {@code tested}, as a sentence */
 	public static String passes(JobFacts.Item item, List<Reason.Tested> tested) {
 		if (tested.isEmpty()) {
-			return Said.sentence(item.kind().many() ? named(item) + " is there" : "there is " + item.kind().one());
+			return Said.sentence(item.kind().many() ? named(item) + " is there" : there(item.kind()));
 		}
 		return Said.sentence(answers(item, tested));
 	}
@@ -92,6 +92,10 @@ public final class Wording {
 		boolean numbered = item.kind().many() && !item.phantom();
 		boolean uncountable = item.kind().one().equals(item.kind().label());
 		return numbered ? item.kind().label() + " " + (item.item() + 1) : (uncountable ? "" : "the ") + item.kind().label();
+	}
+
+	private static String there(FactKind kind) {
+		return plural(kind) ? "there are " + kind.label() : "there is " + kind.one();
 	}
 
 	private static String named(Operand.Bound bound) {

@@ -57,25 +57,9 @@ public final class Settlement {
 			return false;
 		}
 		return rule.authority().outranks(first.authority()) && state(Need.NEEDED, ranked) == State.DISPUTED
-				|| proposes(rule, setting).stream()
+				|| rule.proposals(setting).stream()
 						.anyMatch(p -> !(p.value() instanceof Operand.Literal literal
 								&& literal.value().same(first.value())));
-	}
-
-	private static List<Action.Propose> proposes(Rule rule, Setting setting) {
-		return rule.then().stream().filter(Action.Propose.class::isInstance).map(Action.Propose.class::cast)
-				.filter(p -> p.setting().equals(setting)).toList();
-	}
-
-	/** @return the settings that {@code rule} proposes a value for */
-	public static Set<Setting> proposed(Rule rule) {
-		Set<Setting> settings = new LinkedHashSet<>();
-		for (Action action : rule.then()) {
-			if (action instanceof Action.Propose propose) {
-				settings.add(propose.setting());
-			}
-		}
-		return settings;
 	}
 
 	/** @return the cautions of all firings, each sentence once, most serious first */
