@@ -24,13 +24,15 @@ import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 
 /**
- * Shows a picture of reasons. Arrow keys go from box to box, Enter or a double click opens what a box stands for, Ctrl with
- * plus, minus, zero or the wheel changes the size.
+ * Shows a picture of reasons, as much of it as can still be read. Arrow keys go from box to box, Enter or a double click opens
+ * what a box stands for, Ctrl with plus, minus or the wheel changes the size, Ctrl with zero makes it fit again.
  */
 final class PictureCanvas {
 	private static final double STEP = 1.2;
 	private static final double SMALLEST = 0.3;
 	private static final double LARGEST = 3;
+	/** Smaller than this nobody wants to read, so the rest of the picture is scrolled to. */
+	private static final double LEGIBLE = 0.7;
 	private final ScrolledComposite scroll;
 	private final Canvas canvas;
 	private final Consumer<Node> opened;
@@ -39,6 +41,7 @@ final class PictureCanvas {
 	private Optional<PictureWalk> walk = Optional.empty();
 	private String otherwise = ""; //$NON-NLS-1$
 	private double zoom = 1;
+	private boolean fits = true;
 
 	PictureCanvas(Composite parent, Consumer<Node> opened) {
 		this.opened = opened;
@@ -70,6 +73,7 @@ final class PictureCanvas {
 		canvas.addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		canvas.addListener(SWT.FocusIn, e -> canvas.redraw());
 		canvas.addListener(SWT.FocusOut, e -> canvas.redraw());
+		scroll.addListener(SWT.Resize, e -> fit());
 		Repaint.with(canvas, canvas::redraw);
 	}
 
@@ -85,8 +89,20 @@ final class PictureCanvas {
 	void show(Optional<Derivation> derivation, String words) {
 		otherwise = words;
 		walk = derivation.map(d -> new PictureWalk(Picture.of(d, this::width)));
+		fit();
 		sized();
 		walk.ifPresent(w -> reveal());
+	}
+
+	/** Makes the whole picture visible, unless somebody has chosen a size, or it could not be read any more. */
+	private void fit() {
+		var size = scroll.getSize();
+		int frame = 2 * (scroll.getBorderWidth() + 1);
+		if (fits && walk.isPresent() && size.x > frame && size.y > frame) {
+			double wanted = Math.min((size.x - frame) / walk.get().picture().width(), (size.y - frame) / walk.get().picture().height());
+			zoom = Math.max(LEGIBLE, Math.min(1, wanted));
+			sized();
+		}
 	}
 
 	/** @return what the picture shows, one box a line */
@@ -115,6 +131,7 @@ final class PictureCanvas {
 	}
 
 	private void zoom(double wanted) {
+		fits = false;
 		zoom = Math.max(SMALLEST, Math.min(LARGEST, wanted));
 		sized();
 		reveal();
@@ -135,7 +152,8 @@ final class PictureCanvas {
 		} else if (control && (event.keyCode == '-' || event.keyCode == SWT.KEYPAD_SUBTRACT)) {
 			zoom(zoom / STEP);
 		} else if (control && (event.keyCode == '0' || event.keyCode == SWT.KEYPAD_0)) {
-			zoom(1);
+			fits = true;
+			fit();
 		} else if (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) {
 			walk.ifPresent(w -> opened.accept(w.node()));
 		} else {

@@ -79,7 +79,7 @@ public final class Edition {
 	 */
 	public Outcome run(Job job) {
 		JobFacts facts = facts(job);
-		return new Run(rules, order, requirements, facts, new Verdicts(order, facts), catalogue).outcome(program.fired(facts));
+		return new Run(rules, requirements, facts, new Verdicts(order, facts), catalogue).outcome(program.fired(facts));
 	}
 
 	/**
@@ -88,7 +88,7 @@ public final class Edition {
 	 */
 	public Rehearsal rehearse(Job job) {
 		JobFacts facts = facts(job);
-		return new Rehearsal(rules, order, requirements, facts, new Verdicts(order, facts), catalogue);
+		return new Rehearsal(rules, requirements, facts, new Verdicts(order, facts), catalogue);
 	}
 
 	/** @return this book with {@code rule}, one of its own, replaced by others, or left out when there are none */

@@ -3,7 +3,6 @@ package org.setwright.engine;
 import java.util.List;
 import java.util.Map;
 import org.setwright.engine.language.Condition;
-import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.NearestWay;
@@ -21,17 +20,15 @@ import org.setwright.trade.catalogue.Setting;
  */
 public final class Rehearsal {
 	private final List<Rule> rules;
-	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
 	private final JobFacts job;
 	private final Verdicts verdicts;
 	private final Catalogue catalogue;
 	private Outcome outcome;
 
-	Rehearsal(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job,
+	Rehearsal(List<Rule> rules, Map<Setting, List<Condition>> requirements, JobFacts job,
 			Verdicts verdicts, Catalogue catalogue) {
 		this.rules = rules;
-		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
 		this.verdicts = verdicts;
@@ -41,7 +38,7 @@ public final class Rehearsal {
 	/** @return what the job comes to, equal to what {@link Edition#run} says under the same rules */
 	public synchronized Outcome outcome() {
 		if (outcome == null) {
-			outcome = new Run(rules, order, requirements, job, verdicts, catalogue).outcome();
+			outcome = new Run(rules, requirements, job, verdicts, catalogue).outcome();
 		}
 		return outcome;
 	}
@@ -57,7 +54,7 @@ public final class Rehearsal {
 			return this;
 		}
 		Verdicts after = verdicts.under(amendment.order(), amendment.kept());
-		return touched(amendment, after) ? new Rehearsal(amendment.rules(), amendment.order(), requirements, job, after, catalogue) : this;
+		return touched(amendment, after) ? new Rehearsal(amendment.rules(), requirements, job, after, catalogue) : this;
 	}
 
 	/** @return how trying {@code rule}, a rule of this book, came out */

@@ -2,9 +2,9 @@ package org.setwright.engine;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +14,6 @@ import org.setwright.engine.explaining.Bases;
 import org.setwright.engine.explaining.Reasoning;
 import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Condition;
-import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
@@ -25,11 +24,13 @@ import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Finding;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
+import org.setwright.engine.outcome.Later;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.Proposal;
 import org.setwright.engine.outcome.SettingOutcome.Need;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.StartUpCheck;
+import org.setwright.engine.outcome.ToFindOut;
 import org.setwright.engine.settling.Settlement;
 import org.setwright.engine.startup.CheckList;
 import org.setwright.trade.catalogue.Catalogue;
@@ -40,23 +41,27 @@ import org.setwright.trade.catalogue.Value;
 /** One run of one job, step by step: try, compare with the rule engine, explain, settle. */
 final class Run {
 	private final List<Rule> rules;
-	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
 	private final JobFacts job;
 	private final Bases bases;
 	private final Verdicts verdicts;
+	/** Of each rule, in rule order. */
+	private final Verdict[] verdict;
 	private final Map<String, List<Firing>> makers = new HashMap<>();
-	private final Map<JobField, Set<JobField>> toLookUp = new HashMap<>();
 
 	/** @param verdicts of all {@code rules} on {@code job} */
-	Run(List<Rule> rules, FindingOrder order, Map<Setting, List<Condition>> requirements, JobFacts job, Verdicts verdicts,
+	Run(List<Rule> rules, Map<Setting, List<Condition>> requirements, JobFacts job, Verdicts verdicts,
 			Catalogue catalogue) {
 		this.rules = rules;
-		this.order = order;
 		this.requirements = requirements;
 		this.job = job;
 		this.verdicts = verdicts;
 		bases = new Bases(job, catalogue);
+		verdict = rules.stream().map(verdicts::of).toArray(Verdict[]::new);
+	}
+
+	/** A rule that spoke, and in which way. */
+	private record Spoken(Firing firing, Verdict.Way way) {
 	}
 
 	/** @param fired the rules that fired in the rule engine, by number */
@@ -67,36 +72,37 @@ final class Run {
 
 	/** What the evaluator alone comes to. */
 	Outcome outcome() {
-		List<Firing> firings = firings();
+		List<Spoken> spoken = spoken();
+		List<Firing> firings = spoken.stream().map(Spoken::firing).toList();
 		List<HeldOpen> heldOpen = heldOpen();
 		Map<Setting, List<HeldOpen>> bySetting = bySetting(heldOpen);
-		Map<Setting, List<Proposal>> proposals = proposals(firings);
-		Map<Setting, Set<JobField>> perhaps = new HashMap<>();
+		Map<Setting, List<Proposal>> proposals = proposals(spoken);
+		Map<Setting, Set<JobField>> perhaps = new LinkedHashMap<>();
 		List<SettingOutcome> settings = new ArrayList<>();
 		requirements.forEach((setting, conditions) -> {
 			Verdict needed = Trial.of(conditions, job);
 			List<Proposal> made = proposals.getOrDefault(setting, List.of());
 			Need need = isOptional(setting) ? Need.NOT_NEEDED : need(needed.truth());
 			if (need != Need.NOT_NEEDED || !made.isEmpty()) {
-				perhaps.put(setting, lookUps(needed.unknowns()));
-				settings.add(Settlement.settle(setting, need, made,
-						bySetting.getOrDefault(setting, List.of())));
+				perhaps.put(setting, needed.unknowns());
+				settings.add(Settlement.settle(setting, need, made, bySetting.getOrDefault(setting, List.of())));
 			}
 		});
 		List<Finding> findings = makers.entrySet().stream().map(e -> new Finding(e.getKey(), e.getValue()))
 				.sorted(Comparator.comparing(Finding::name)).toList();
 		return new Outcome(job.job(), settings, firings, heldOpen, findings, Settlement.cautions(firings),
-				startUp(firings, heldOpen, settings), Settlement.toFindOut(settings, perhaps, heldOpen));
+				new Later<>(() -> startUp(spoken, heldOpen, settings)), new Later<>(() -> toFindOut(settings, perhaps, heldOpen)));
 	}
 
-	private List<StartUpCheck> startUp(List<Firing> firings, List<HeldOpen> heldOpen, List<SettingOutcome> settings) {
+	private List<ToFindOut> toFindOut(List<SettingOutcome> settings, Map<Setting, Set<JobField>> perhaps, List<HeldOpen> heldOpen) {
+		Map<Setting, Set<JobField>> lookUps = new HashMap<>();
+		perhaps.forEach((setting, unknowns) -> lookUps.put(setting, lookUps(unknowns)));
+		return Settlement.toFindOut(settings, lookUps, heldOpen);
+	}
+
+	private List<StartUpCheck> startUp(List<Spoken> spoken, List<HeldOpen> heldOpen, List<SettingOutcome> settings) {
 		CheckList checks = new CheckList(job, settings);
-		int at = 0;
-		for (Rule rule : rules) {
-			for (Verdict.Way way : verdicts.of(rule).ways()) {
-				checks.certain(firings.get(at++), way);
-			}
-		}
+		spoken.forEach(s -> checks.certain(s.firing, s.way));
 		heldOpen.forEach(checks::perhaps);
 		return checks.inOrder();
 	}
@@ -123,50 +129,52 @@ final class Run {
 	}
 
 	private void compare(BitSet fired) {
-		for (int i = 0; i < rules.size(); i++) {
-			if (fired.get(i) != (verdicts.of(rules.get(i)).truth() == Truth.TRUE)) {
+		for (int i = 0; i < verdict.length; i++) {
+			if (fired.get(i) != (verdict[i].truth() == Truth.TRUE)) {
 				throw new Disagreement(rules.get(i).name());
 			}
 		}
 	}
 
-	/** Explains lower levels first, so that the reasons for a finding are there when a rule rests on it. */
-	private List<Firing> firings() {
+	/** Every way in which a rule speaks, in rule order. Notes on the way who makes which finding. */
+	private List<Spoken> spoken() {
 		Reasoning reasoning = new Reasoning(job, bases, verdicts, name -> makers.getOrDefault(name, List.of()));
-		Map<Rule, List<Firing>> byRule = new IdentityHashMap<>();
-		for (Rule rule : order.sequence()) {
-			List<Firing> firings = verdicts.of(rule).ways().stream().map(w -> reasoning.firing(rule, w)).toList();
-			byRule.put(rule, firings);
-			if (!firings.isEmpty()) {
-				FindingOrder.made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).addAll(firings));
+		List<Spoken> all = new ArrayList<>();
+		for (int i = 0; i < verdict.length; i++) {
+			Rule rule = rules.get(i);
+			for (Verdict.Way way : verdict[i].ways()) {
+				Firing firing = reasoning.firing(rule, way);
+				all.add(new Spoken(firing, way));
+				rule.finds().forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).add(firing));
 			}
 		}
-		return rules.stream().flatMap(r -> byRule.get(r).stream()).toList();
-	}
-
-	private List<HeldOpen> heldOpen() {
-		return rules.stream().filter(r -> verdicts.of(r).truth() == Truth.UNKNOWN)
-				.map(r -> new HeldOpen(r, lookUps(verdicts.of(r).unknowns()))).toList();
-	}
-
-	/** Many rules wait for the same answers, so each is followed to what has to be looked up once. */
-	private Set<JobField> lookUps(Set<JobField> unknowns) {
-		Set<JobField> all = new LinkedHashSet<>();
-		unknowns.forEach(u -> all.addAll(toLookUp.computeIfAbsent(u, job::toLookUp)));
 		return all;
 	}
 
+	private List<HeldOpen> heldOpen() {
+		List<HeldOpen> open = new ArrayList<>();
+		for (int i = 0; i < verdict.length; i++) {
+			if (verdict[i].truth() == Truth.UNKNOWN) {
+				Set<JobField> unknowns = verdict[i].unknowns();
+				open.add(new HeldOpen(rules.get(i), new Later<>(() -> lookUps(unknowns))));
+			}
+		}
+		return open;
+	}
+
+	private Set<JobField> lookUps(Set<JobField> unknowns) {
+		Set<JobField> all = new LinkedHashSet<>();
+		unknowns.forEach(u -> all.addAll(job.toLookUp(u)));
+		return Collections.unmodifiableSet(all);
+	}
+
 	/** A rule whose conditions hold in several ways proposes each different value once. */
-	private Map<Setting, List<Proposal>> proposals(List<Firing> firings) {
+	private Map<Setting, List<Proposal>> proposals(List<Spoken> spoken) {
 		Map<Setting, List<Proposal>> proposals = new LinkedHashMap<>();
-		int at = 0;
-		for (Rule rule : rules) {
-			for (Verdict.Way way : verdicts.of(rule).ways()) {
-				Firing firing = firings.get(at++);
-				for (Action action : rule.then()) {
-					if (action instanceof Action.Propose propose) {
-						add(new Proposal(propose.setting(), value(propose.value(), way), firing), proposals);
-					}
+		for (Spoken each : spoken) {
+			for (Action action : each.firing.rule().then()) {
+				if (action instanceof Action.Propose propose) {
+					add(new Proposal(propose.setting(), value(propose.value(), each.way), each.firing), proposals);
 				}
 			}
 		}

@@ -70,6 +70,10 @@ final class Steps {
 						+ alternative.alsoChanges().stream().map(Setting::label).collect(Collectors.joining(", ")), "");
 			}
 		}
+		if (alternatives.largest() > 0) {
+			add(1, "tried", Style.QUIET, "Each of these has been tried and works. At most " + alternatives.largest()
+					+ " changes at once are tried; numbers that only a calculation reads are tried at a few values.", "");
+		}
 	}
 
 	/** Adds how a rule came to speak. */

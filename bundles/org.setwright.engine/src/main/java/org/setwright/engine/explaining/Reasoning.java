@@ -16,6 +16,7 @@ import org.setwright.engine.logic.Verdict;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
+import org.setwright.engine.outcome.Later;
 import org.setwright.engine.outcome.Reason;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.JobField;
@@ -35,10 +36,14 @@ public final class Reasoning {
 		this.makers = makers;
 	}
 
-	/** @return the firing of {@code rule} in this {@code way} */
+	/** @return the firing of {@code rule} in this {@code way}; its reasons are put into words when they are asked for */
 	public Firing firing(Rule rule, Verdict.Way way) {
+		return new Firing(rule, new Later<>(() -> reasons(way)));
+	}
+
+	private List<Reason> reasons(Verdict.Way way) {
 		Bindings bindings = Bindings.after(way.steps());
-		return new Firing(rule, way.steps().stream().map(step -> reason(step, bindings)).toList());
+		return way.steps().stream().map(step -> reason(step, bindings)).toList();
 	}
 
 	private Reason reason(Verdict.Step step, Bindings bindings) {

@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,7 +27,7 @@ public final class FindingOrder {
 
 	private FindingOrder(Collection<Rule> rules) {
 		for (Rule rule : rules) {
-			made(rule).forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).add(rule));
+			rule.finds().forEach(f -> makers.computeIfAbsent(f, x -> new ArrayList<>()).add(rule));
 		}
 		rules.forEach(this::checkKnown);
 		rules.forEach(r -> asked.put(r, asked(r.when()).stream().map(Condition.Found::finding).collect(Collectors.toSet())));
@@ -64,17 +63,6 @@ public final class FindingOrder {
 	/** @return the findings {@code rule}, one of this order, asks for */
 	public Set<String> asked(Rule rule) {
 		return asked.get(rule);
-	}
-
-	/** @return the findings {@code rule} makes */
-	public static Set<String> made(Rule rule) {
-		Set<String> made = new LinkedHashSet<>();
-		rule.then().forEach(a -> {
-			if (a instanceof Action.Find find) {
-				made.add(find.finding());
-			}
-		});
-		return made;
 	}
 
 	private static List<Condition.Found> asked(List<Condition> conditions) {

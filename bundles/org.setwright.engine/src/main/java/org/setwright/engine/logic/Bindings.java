@@ -17,8 +17,13 @@ import org.setwright.trade.catalogue.JobField;
  * that it can be told afterwards which places the result rests on.
  */
 public final class Bindings {
-	private final Map<String, JobFacts.Item> facts = new HashMap<>();
-	private final Map<String, JobFacts.Item> owners = new HashMap<>();
+	/** For those who do not ask which places are read. */
+	static final Consumer<JobField> NOBODY = place -> {
+	};
+
+	/** Most rules bind nothing: empty until something is bound. */
+	private Map<String, JobFacts.Item> facts = Map.of();
+	private Map<String, JobFacts.Item> owners = Map.of();
 	private final Consumer<JobField> looked;
 
 	/** @param looked gets every place of the job that is read, once or more */
@@ -28,9 +33,7 @@ public final class Bindings {
 
 	/** @return what the names stand for once conditions have held by way of {@code steps} */
 	public static Bindings after(List<Verdict.Step> steps) {
-		Bindings bindings = new Bindings(place -> {
-			// nobody asks
-		});
+		Bindings bindings = new Bindings(NOBODY);
 		for (Verdict.Step step : steps) {
 			if (step.condition() instanceof Condition.Pattern pattern) {
 				bindings.pattern(pattern, step.item().orElseThrow());
@@ -53,22 +56,28 @@ public final class Bindings {
 	}
 
 	void fact(String variable, JobFacts.Item item) {
+		facts = facts.isEmpty() ? new HashMap<>() : facts;
 		facts.put(variable, item);
 	}
 
 	void answer(String variable, JobFacts.Item owner) {
+		owners = owners.isEmpty() ? new HashMap<>() : owners;
 		owners.put(variable, owner);
 	}
 
 	/** @return the facts of {@code kind} */
 	List<JobFacts.Item> items(JobFacts job, FactKind kind) {
-		looked.accept(JobField.presence(kind));
+		if (looked != NOBODY) {
+			looked.accept(JobField.presence(kind));
+		}
 		return job.items(kind);
 	}
 
 	/** @return the plain answer of {@code item}, or null when unknown */
 	Object plain(JobFacts.Item item, Field field) {
-		looked.accept(item.place(field));
+		if (looked != NOBODY) {
+			looked.accept(item.place(field));
+		}
 		return item.answer(field);
 	}
 

@@ -36,7 +36,7 @@ public final class JobFacts {
 	public record Item(FactKind kind, int item, Object[] answers, boolean phantom) {
 		/** @return the plain answer for {@code field}, or null when unknown */
 		public Object answer(Field field) {
-			return answers[index(kind, field)];
+			return answers[kind.index(field)];
 		}
 
 		/** @return the place of {@code field}, or of the whole kind when this is a phantom */
@@ -94,15 +94,5 @@ public final class JobFacts {
 			items.add(new Item(kind, i, answers, false));
 		}
 		return items;
-	}
-
-	private static int index(FactKind kind, Field field) {
-		List<Field> fields = kind.fields();
-		for (int i = 0; i < fields.size(); i++) {
-			if (fields.get(i) == field) {
-				return i;
-			}
-		}
-		throw new IllegalArgumentException(kind.label() + " has no field " + field.label());
 	}
 }

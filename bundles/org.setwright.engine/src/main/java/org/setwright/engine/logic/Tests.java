@@ -48,11 +48,20 @@ public final class Tests {
 		} else if (answer == null) {
 			return Truth.UNKNOWN;
 		} else if (test instanceof Test.Among among) {
-			return Truth.of(among.values().stream().map(Value::plain).anyMatch(answer::equals) == among.among());
+			return Truth.of(isAmong(answer, among.values()) == among.among());
 		} else if (test instanceof Test.Matches matches) {
 			return Truth.of(matches.expression().matcher((String) answer).matches());
 		}
 		return Truth.TRUE;
+	}
+
+	private static boolean isAmong(Object answer, List<Value> values) {
+		for (Value value : values) {
+			if (answer.equals(value.plain())) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** @return the tests of {@code test} by which {@code item} passes it: of those joined by or, the first that does */

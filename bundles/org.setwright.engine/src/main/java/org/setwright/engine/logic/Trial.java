@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Rule;
@@ -24,23 +23,19 @@ import org.setwright.trade.catalogue.JobField;
 public final class Trial {
 	private final JobFacts job;
 	private final Function<String, Verdict> findings;
-	/** The answers an action shows; they may be unknown. */
-	private final List<Operand.Bound> shown;
-	/** The answers an action proposes; while one is unknown the rule is held open. */
-	private final List<Operand.Bound> used;
+	/** What happens if the conditions hold; empty when only they are asked about. */
+	private final Optional<Rule> rule;
 	private final Bindings bindings;
-	private final Deque<Verdict.Step> steps = new ArrayDeque<>();
-	private final List<Verdict.Way> ways = new ArrayList<>();
-	private final Set<JobField> heldBy = new LinkedHashSet<>();
+	private final Deque<Verdict.Step> steps = new ArrayDeque<>(4);
+	private final List<Verdict.Way> ways = new ArrayList<>(1);
+	private Set<JobField> heldBy = Set.of();
 	private Truth best = Truth.FALSE;
 
-	private Trial(JobFacts job, Function<String, Verdict> findings, List<Operand.Bound> used,
-			List<Operand.Bound> shown, Bindings bindings) {
-		this.shown = shown;
+	private Trial(JobFacts job, Function<String, Verdict> findings, Optional<Rule> rule, Bindings bindings) {
 		this.bindings = bindings;
 		this.job = job;
 		this.findings = findings;
-		this.used = used;
+		this.rule = rule;
 	}
 
 	/**
@@ -50,21 +45,12 @@ public final class Trial {
 	 * @param looked gets every place of the job that is read
 	 */
 	static Verdict of(Rule rule, JobFacts job, Function<String, Verdict> findings, Consumer<JobField> looked) {
-		List<Operand.Bound> used = new ArrayList<>();
-		List<Operand.Bound> shown = new ArrayList<>();
-		for (Action action : rule.then()) {
-			if (action instanceof Action.Propose propose && propose.value() instanceof Operand.Bound bound) {
-				used.add(bound);
-			} else if (action instanceof Action.StartUp check) {
-				shown.addAll(check.readings());
-			}
-		}
-		return new Trial(job, findings, used, shown, new Bindings(looked)).verdict(rule.when());
+		return new Trial(job, findings, Optional.of(rule), new Bindings(looked)).verdict(rule.when());
 	}
 
 	/** Tries conditions that ask for no finding. */
 	public static Verdict of(List<Condition> conditions, JobFacts job) {
-		return new Trial(job, name -> Verdict.FALSE, List.of(), List.of(), Bindings.after(List.of())).verdict(conditions);
+		return new Trial(job, name -> Verdict.FALSE, Optional.empty(), Bindings.after(List.of())).verdict(conditions);
 	}
 
 	/**
@@ -74,7 +60,7 @@ public final class Trial {
 	 */
 	static Truth apart(List<Condition> conditions, JobFacts job, Function<String, Verdict> findings, Bindings bindings,
 			Consumer<JobFacts.Item> standing) {
-		Trial trial = new Trial(job, findings, List.of(), List.of(), bindings);
+		Trial trial = new Trial(job, findings, Optional.empty(), bindings);
 		trial.walk(conditions, 0, Truth.TRUE, List.of(), (truth, unknowns) -> {
 			trial.best = trial.best.or(truth);
 			trial.steps.forEach(step -> step.item().ifPresent(standing));
@@ -84,7 +70,7 @@ public final class Trial {
 
 	private Verdict verdict(List<Condition> conditions) {
 		walk(conditions, 0, Truth.TRUE, List.of(), this::reached);
-		return new Verdict(best, ways, best == Truth.UNKNOWN ? heldBy : Set.of());
+		return best == Truth.FALSE ? Verdict.FALSE : new Verdict(best, ways, best == Truth.UNKNOWN ? heldBy : Set.of());
 	}
 
 	/** What to do when all conditions of a list have been walked. */
@@ -93,8 +79,10 @@ public final class Trial {
 	}
 
 	private void reached(Truth truth, List<Set<JobField>> unknowns) {
-		Map<Operand.Bound, JobField> values = new HashMap<>();
-		Set<JobField> missing = new LinkedHashSet<>();
+		List<Operand.Bound> shown = rule.map(Rule::shown).orElse(List.of());
+		List<Operand.Bound> used = rule.map(Rule::used).orElse(List.of());
+		Map<Operand.Bound, JobField> values = shown.isEmpty() && used.isEmpty() ? Map.of() : new HashMap<>();
+		Set<JobField> missing = used.isEmpty() ? Set.of() : new LinkedHashSet<>();
 		shown.forEach(bound -> values.put(bound, bindings.place(bound)));
 		for (Operand.Bound bound : used) {
 			values.put(bound, bindings.place(bound));
@@ -107,6 +95,7 @@ public final class Trial {
 		if (all == Truth.TRUE) {
 			ways.add(new Verdict.Way(List.copyOf(steps), values));
 		} else {
+			heldBy = heldBy.isEmpty() ? new LinkedHashSet<>() : heldBy;
 			unknowns.forEach(heldBy::addAll);
 			heldBy.addAll(missing);
 		}
@@ -119,7 +108,6 @@ public final class Trial {
 		}
 		End rest = (truth, more) -> walk(conditions, next + 1, truth, more, end);
 		Condition condition = conditions.get(next);
-		Verdict.Step step = new Verdict.Step(condition, Optional.empty());
 		if (condition instanceof Condition.Pattern pattern) {
 			pattern(pattern, sofar, unknowns, rest);
 		} else if (condition instanceof Condition.All all) {
@@ -128,29 +116,33 @@ public final class Trial {
 			either.inner().forEach(branch -> walk(List.of(branch), 0, sofar, unknowns, rest));
 		} else if (condition instanceof Condition.Found found) {
 			Verdict made = findings.apply(found.finding());
-			go(step, sofar.and(made.truth()), unknowns, made.unknowns(), rest);
+			go(condition, null, sofar.and(made.truth()), unknowns, made.unknowns(), rest);
 		} else {
 			Set<JobField> inside = new LinkedHashSet<>();
 			Truth truth = apart(condition.inner(), inside);
-			go(step, sofar.and(condition instanceof Condition.Not ? truth.not() : truth), unknowns, inside, rest);
+			go(condition, null, sofar.and(condition instanceof Condition.Not ? truth.not() : truth), unknowns, inside, rest);
 		}
 	}
 
 	private void pattern(Condition.Pattern pattern, Truth sofar, List<Set<JobField>> unknowns, End rest) {
+		Set<JobField> own = new LinkedHashSet<>();
 		for (JobFacts.Item item : bindings.items(job, pattern.kind())) {
-			Set<JobField> own = new LinkedHashSet<>();
-			pattern.binding().ifPresent(name -> bindings.fact(name, item));
+			own = own.isEmpty() ? own : new LinkedHashSet<>();
+			if (pattern.binding().isPresent()) {
+				bindings.fact(pattern.binding().get(), item);
+			}
 			Truth truth = Tests.decide(pattern.test(), item, bindings, own);
 			if (item.phantom()) {
 				truth = truth.and(Truth.UNKNOWN);
 				own.add(JobField.presence(pattern.kind()));
 			}
-			go(new Verdict.Step(pattern, Optional.of(item)), sofar.and(truth), unknowns,
+			go(pattern, item, sofar.and(truth), unknowns,
 					truth == Truth.UNKNOWN ? own : Set.of(), rest);
 		}
 	}
 
-	private void go(Verdict.Step step, Truth truth, List<Set<JobField>> unknowns, Set<JobField> more, End rest) {
+	/** @param item the fact that makes a pattern hold; null for other conditions */
+	private void go(Condition condition, JobFacts.Item item, Truth truth, List<Set<JobField>> unknowns, Set<JobField> more, End rest) {
 		if (truth == Truth.FALSE) {
 			return;
 		}
@@ -159,7 +151,7 @@ public final class Trial {
 			all = new ArrayList<>(unknowns);
 			all.add(more);
 		}
-		steps.addLast(step);
+		steps.addLast(new Verdict.Step(condition, Optional.ofNullable(item)));
 		rest.reached(truth, all);
 		steps.removeLast();
 	}

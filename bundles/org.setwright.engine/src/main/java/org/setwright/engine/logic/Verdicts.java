@@ -20,12 +20,9 @@ public final class Verdicts {
 	private final JobFacts job;
 	private final Verdicts earlier;
 	private final Map<Rule, Rule> kept;
-	private final Map<Rule, Tried> tried = new IdentityHashMap<>();
+	private final Map<Rule, Verdict> tried = new IdentityHashMap<>();
+	private final Map<Rule, Set<JobField>> looked = new IdentityHashMap<>();
 	private final Map<String, Verdict> findings = new HashMap<>();
-
-	/** A rule tried. @param looked every place of the job that was read for it */
-	private record Tried(Verdict verdict, Set<JobField> looked) {
-	}
 
 	/** @param order of all rules */
 	public Verdicts(FindingOrder order, JobFacts job) {
@@ -53,8 +50,7 @@ public final class Verdicts {
 
 	/** @return what trying a rule that is not of this book would give */
 	public Verdict trying(Rule stranger) {
-		return trying(stranger, place -> {
-		});
+		return Trial.of(stranger, job, this::finding, Bindings.NOBODY);
 	}
 
 	/** @param looked gets every place of the job that is read, for the findings asked for too @return what trying a stranger would give */
@@ -66,25 +62,29 @@ public final class Verdicts {
 	}
 
 	/** @return what trying {@code rule} gives */
-	public Verdict of(Rule rule) {
-		return tried(rule).verdict;
+	public synchronized Verdict of(Rule rule) {
+		Verdict known = tried.get(rule);
+		if (known == null) {
+			known = stands(rule) ? earlier.of(kept.get(rule)) : trying(rule);
+			tried.put(rule, known);
+		}
+		return known;
 	}
 
 	/**
+	 * Tries {@code rule} once more to see what it reads; few ask.
+	 *
 	 * @return every place of the job that was read to try {@code rule}, and the rules that make the findings it asks for:
 	 *         as long as nothing changes there, trying it again gives the same
 	 */
-	public Set<JobField> looked(Rule rule) {
-		return tried(rule).looked;
-	}
-
-	private synchronized Tried tried(Rule rule) {
-		Tried known = tried.get(rule);
+	public synchronized Set<JobField> looked(Rule rule) {
+		Set<JobField> known = looked.get(rule);
 		if (known == null) {
-			Set<JobField> looked = new LinkedHashSet<>();
-			known = stands(rule) ? earlier.tried(kept.get(rule))
-					: new Tried(Trial.of(rule, job, name -> finding(name, looked), looked::add), looked);
-			tried.put(rule, known);
+			known = stands(rule) ? earlier.looked(kept.get(rule)) : new LinkedHashSet<>();
+			if (!stands(rule)) {
+				trying(rule, known::add);
+			}
+			looked.put(rule, known);
 		}
 		return known;
 	}
@@ -107,11 +107,6 @@ public final class Verdicts {
 			findings.put(finding, known);
 		}
 		return known;
-	}
-
-	private Verdict finding(String finding, Set<JobField> looked) {
-		order.makers(finding).forEach(maker -> looked.addAll(looked(maker)));
-		return finding(finding);
 	}
 
 	private Verdict made(String finding) {

@@ -3,9 +3,10 @@ package org.setwright.engine.outcome;
 import java.util.List;
 import org.setwright.engine.language.Rule;
 
-/** One way in which a rule's conditions held. @param reasons one for each condition, in rule order */
-public record Firing(Rule rule, List<Reason> reasons) {
-	public Firing {
-		reasons = List.copyOf(reasons);
+/** One way in which a rule's conditions held. @param why what {@link #reasons} come to once they are asked for */
+public record Firing(Rule rule, Later<List<Reason>> why) {
+	/** @return the reasons, one for each condition, in rule order */
+	public List<Reason> reasons() {
+		return why.get();
 	}
 }

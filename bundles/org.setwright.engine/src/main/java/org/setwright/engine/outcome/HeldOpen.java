@@ -4,9 +4,10 @@ import java.util.Set;
 import org.setwright.engine.language.Rule;
 import org.setwright.trade.catalogue.JobField;
 
-/** A rule that can neither speak nor be ruled out. @param by the unknowns that hold it open; not empty */
-public record HeldOpen(Rule rule, Set<JobField> by) {
-	public HeldOpen {
-		by = Set.copyOf(by);
+/** A rule that can neither speak nor be ruled out. @param unknowns what {@link #by} comes to once it is asked for */
+public record HeldOpen(Rule rule, Later<Set<JobField>> unknowns) {
+	/** @return the unknowns that hold it open; not empty */
+	public Set<JobField> by() {
+		return unknowns.get();
 	}
 }

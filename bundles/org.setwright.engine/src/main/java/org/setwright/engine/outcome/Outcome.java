@@ -15,19 +15,27 @@ import org.setwright.trade.catalogue.Setting;
  * @param heldOpen every rule that neither spoke nor can be ruled out, with the unknowns that hold it open
  * @param findings in the order of their names
  * @param cautions most serious first
- * @param startUp what to prove at start-up, in the order of a start-up; held-open checks after the certain ones of a phase
- * @param toFindOut the unknowns worth looking up, the one that holds most settings open first
+ * @param proofs what {@link #startUp} comes to once it is asked for
+ * @param open what {@link #toFindOut} comes to once it is asked for
  */
 public record Outcome(Job job, List<SettingOutcome> settings, List<Firing> firings, List<HeldOpen> heldOpen,
-		List<Finding> findings, List<Caution> cautions, List<StartUpCheck> startUp, List<ToFindOut> toFindOut) {
+		List<Finding> findings, List<Caution> cautions, Later<List<StartUpCheck>> proofs, Later<List<ToFindOut>> open) {
 	public Outcome {
 		settings = List.copyOf(settings);
 		firings = List.copyOf(firings);
 		heldOpen = List.copyOf(heldOpen);
 		findings = List.copyOf(findings);
 		cautions = List.copyOf(cautions);
-		startUp = List.copyOf(startUp);
-		toFindOut = List.copyOf(toFindOut);
+	}
+
+	/** @return what to prove at start-up, in the order of a start-up; held-open checks after the certain ones of a phase */
+	public List<StartUpCheck> startUp() {
+		return proofs.get();
+	}
+
+	/** @return the unknowns worth looking up, the one that holds most settings open first */
+	public List<ToFindOut> toFindOut() {
+		return open.get();
 	}
 
 	/** @return what {@code setting} comes to; empty when it is neither needed nor proposed */

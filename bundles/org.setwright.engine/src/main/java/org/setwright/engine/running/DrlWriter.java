@@ -22,6 +22,8 @@ import org.setwright.trade.catalogue.Field;
  */
 final class DrlWriter {
 	static final String PACKAGE = "setwright";
+	/** What the name of a rule in its possible form ends in. */
+	static final String PERHAPS = "?";
 
 	private final StringBuilder out = new StringBuilder();
 
@@ -35,8 +37,8 @@ final class DrlWriter {
 		for (int i = 0; i < rules.size(); i++) {
 			Rule rule = rules.get(i);
 			writer.rule(i, "", order.level(rule), rule, true, "fired");
-			if (!FindingOrder.made(rule).isEmpty()) {
-				writer.rule(i, "?", order.level(rule), rule, false, "perhaps");
+			if (!rule.finds().isEmpty()) {
+				writer.rule(i, PERHAPS, order.level(rule), rule, false, "perhaps");
 			}
 		}
 		return writer.out.toString();

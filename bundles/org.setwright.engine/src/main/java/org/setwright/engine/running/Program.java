@@ -3,8 +3,10 @@ package org.setwright.engine.running;
 import java.nio.charset.StandardCharsets;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.kie.api.KieBase;
 import org.kie.api.definition.type.FactType;
 import org.kie.api.io.ResourceType;
@@ -13,6 +15,7 @@ import org.kie.internal.builder.KnowledgeBuilder;
 import org.kie.internal.builder.KnowledgeBuilderConfiguration;
 import org.kie.internal.builder.KnowledgeBuilderFactory;
 import org.kie.internal.io.ResourceFactory;
+import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
@@ -24,14 +27,24 @@ import org.setwright.trade.catalogue.FactKind;
  * Drools. Thread-safe.
  */
 public final class Program {
-	private final List<Rule> rules;
+	private final List<List<String>> finds;
 	private final KieBase base;
 	private final Map<FactKind, FactType> types = new HashMap<>();
+	/** The kinds some rule asks for; facts of others need not be laid out. */
+	private final Set<FactKind> asked = new HashSet<>();
 
 	private Program(List<Rule> rules, KieBase base, Catalogue catalogue) {
-		this.rules = rules;
+		finds = rules.stream().map(Rule::finds).toList();
 		this.base = base;
 		catalogue.kinds().forEach(k -> types.put(k, base.getFactType(DrlWriter.PACKAGE, DrlWriter.type(k))));
+		rules.forEach(r -> r.when().forEach(this::ask));
+	}
+
+	private void ask(Condition condition) {
+		if (condition instanceof Condition.Pattern pattern) {
+			asked.add(pattern.kind());
+		}
+		condition.inner().forEach(this::ask);
 	}
 
 	/**
@@ -58,10 +71,10 @@ public final class Program {
 		return inOwnLoader(() -> {
 			KieSession session = base.newKieSession();
 			try {
-				Desk desk = new Desk(rules, session);
+				Desk desk = new Desk(finds, session);
 				session.setGlobal("desk", desk);
-				job.all().forEach(item -> session.insert(fact(item)));
-				session.fireAllRules();
+				job.all().stream().filter(item -> asked.contains(item.kind())).forEach(item -> session.insert(fact(item)));
+				session.fireAllRules(desk);
 				return desk.fired();
 			} finally {
 				session.dispose();

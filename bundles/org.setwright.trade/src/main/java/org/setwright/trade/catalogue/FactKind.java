@@ -111,11 +111,21 @@ public final class FactKind {
 	/** @return the answer {@code fact} (of this kind) gives for {@code field} (of this kind) */
 	public Answer<Value> answer(Fact fact, Field field) {
 		try {
-			Answer<?> answer = (Answer<?>) components[fields.indexOf(field)].getAccessor().invoke(fact);
+			Answer<?> answer = (Answer<?>) components[index(field)].getAccessor().invoke(fact);
 			return answer.map(value -> general(value, field.domain()));
 		} catch (IllegalAccessException | InvocationTargetException e) {
 			throw new IllegalStateException("cannot read " + name() + "." + field.name(), e);
 		}
+	}
+
+	/** @return the place of {@code field}, of this kind, among its fields, from 0 */
+	public int index(Field field) {
+		for (int i = 0; i < fields.size(); i++) {
+			if (fields.get(i) == field) {
+				return i;
+			}
+		}
+		throw new IllegalArgumentException(label() + " has no field " + field.label());
 	}
 
 	/**
