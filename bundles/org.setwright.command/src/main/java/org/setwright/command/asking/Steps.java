@@ -71,8 +71,9 @@ final class Steps {
 			}
 		}
 		if (alternatives.largest() > 0) {
-			add(1, "tried", Style.QUIET, "Each of these has been tried and works. At most " + alternatives.largest()
-					+ " changes at once are tried; numbers that only a calculation reads are tried at a few values.", "");
+			add(1, "tried", Style.QUIET, (alternatives.found().isEmpty() ? "" : "Each of these has been tried and works. ") + "At most "
+					+ alternatives.largest() + " changes at once are tried, and numbers that feed a calculation where its result passes a limit of a"
+					+ " rule, all else being as it is now.", "");
 		}
 	}
 

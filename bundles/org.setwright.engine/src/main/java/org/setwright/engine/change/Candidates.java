@@ -8,8 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.setwright.engine.language.Test;
 import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -26,6 +30,7 @@ final class Candidates {
 	private final Slice slice;
 	private final Catalogue catalogue;
 	private final Job job;
+	private final Crossings crossings;
 	private final Map<JobField, List<Change>> answers = new LinkedHashMap<>();
 
 	/** @param job as it is now; places of changes are places in it */
@@ -33,6 +38,7 @@ final class Candidates {
 		this.slice = slice;
 		this.catalogue = catalogue;
 		this.job = job;
+		crossings = new Crossings(catalogue, slice.calculated());
 	}
 
 	/** @return every other value worth trying for each stated answer that is known */
@@ -88,10 +94,21 @@ final class Candidates {
 	private List<Change> answers(JobField place) {
 		return answers.computeIfAbsent(place, p -> {
 			Answer<Value> now = now(p);
-			return Values.of(p.field().orElseThrow(), slice.tests(p.kind()).getOrDefault(p.field().orElseThrow(), List.of())).stream()
+			List<Test.OfField> tests = slice.tests(p.kind()).getOrDefault(p.field().orElseThrow(), List.of());
+			return Stream.concat(Values.of(p.field().orElseThrow(), tests).stream(), calculated(p, tests).stream())
 					.filter(v -> now.value().map(n -> !n.same(v)).orElse(true)).sorted(Comparator.comparingDouble(v -> distance(v, now)))
 					.<Change>map(v -> new Change.Answered(p, v)).toList();
 		});
+	}
+
+	/** @return amounts that change what a calculation comes to as far as rules can tell, all else being as it is now; none for facts yet to come */
+	private List<Value> calculated(JobField place, List<Test.OfField> tests) {
+		boolean later = place.item() > 0 && place.item() >= job.entry(place.kind()).facts().size();
+		if (later || !(place.field().orElseThrow().domain() instanceof Domain.Measure measure)) {
+			return List.of();
+		}
+		TreeSet<Double> edges = crossings.at(place, measure, Values.samples(measure, tests), job);
+		return edges.isEmpty() ? List.of() : Values.amounts(measure, Values.between(measure, edges));
 	}
 
 	private Answer<Value> now(JobField place) {

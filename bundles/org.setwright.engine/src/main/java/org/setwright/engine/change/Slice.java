@@ -25,6 +25,7 @@ final class Slice {
 	private final Set<FactKind> kinds = new LinkedHashSet<>();
 	private final Map<Field, List<Test.OfField>> tests = new LinkedHashMap<>();
 	private final Map<Field, FactKind> owners = new IdentityHashMap<>();
+	private final Map<FactKind, Map<Field, List<Test.OfField>>> calculated = new LinkedHashMap<>();
 
 	Slice(Collection<Rule> rules, FindingOrder order, Catalogue catalogue) {
 		this.order = order;
@@ -46,6 +47,11 @@ final class Slice {
 			}
 		});
 		return own;
+	}
+
+	/** @return the calculated fields looked at, each with its tests, by kind of fact */
+	Map<FactKind, Map<Field, List<Test.OfField>>> calculated() {
+		return calculated;
 	}
 
 	private void add(Rule rule) {
@@ -77,21 +83,21 @@ final class Slice {
 			any.tests().forEach(t -> add(kind, t));
 		} else {
 			Test.OfField ofField = (Test.OfField) test;
-			field(kind, ofField.field()).forEach(list -> list.add(ofField));
+			field(kind, ofField.field()).add(ofField);
 			if (test instanceof Test.Compare compare && compare.right() instanceof Operand.Bound bound) {
 				field(bound.kind(), bound.field());
 			}
 		}
 	}
 
-	/** Notes that a field is looked at. @return where its tests are collected; none for a calculated field */
-	private List<List<Test.OfField>> field(FactKind kind, Field field) {
+	/** Notes that a field is looked at. @return where its tests are collected */
+	private List<Test.OfField> field(FactKind kind, Field field) {
 		if (field.calculation().isPresent()) {
 			field.calculation().get().from().forEach(this::source);
-			return List.of();
+			return calculated.computeIfAbsent(kind, k -> new LinkedHashMap<>()).computeIfAbsent(field, f -> new ArrayList<>());
 		}
 		owners.put(field, kind);
-		return List.of(tests.computeIfAbsent(field, f -> new ArrayList<>()));
+		return tests.computeIfAbsent(field, f -> new ArrayList<>());
 	}
 
 	private void source(String kindAndField) {

@@ -25,7 +25,7 @@ final class Values {
 		Map<Object, Value> mentioned = new LinkedHashMap<>();
 		tests.forEach(t -> literals(t).forEach(v -> mentioned.put(v.plain(), v)));
 		if (field.domain() instanceof Domain.Measure measure) {
-			return amounts(measure, mentioned.values().stream().map(v -> ((Value.Amount) v).quantity().in(measure.unit())).toList());
+			return amounts(measure, samples(measure, tests));
 		} else if (field.domain() instanceof Domain.Whole whole) {
 			return java.util.stream.IntStream.rangeClosed(whole.least(), Math.min(whole.most(), whole.least() + MOST_WHOLE))
 					.<Value>mapToObj(Value.Count::new).toList();
@@ -62,21 +62,38 @@ final class Values {
 				? List.of(literal.value()) : List.of();
 	}
 
-	/** Every threshold, and a round value between each two and beyond the last; evenly spread ones where none is named. */
-	private static List<Value> amounts(Domain.Measure measure, List<Double> thresholds) {
-		TreeSet<Double> edges = new TreeSet<>(thresholds);
+	/** @return the amounts {@code tests} compare with, in the domain's unit */
+	static List<Double> thresholds(Domain.Measure measure, List<Test.OfField> tests) {
+		return tests.stream().flatMap(t -> literals(t).stream()).map(v -> ((Value.Amount) v).quantity().in(measure.unit())).distinct().toList();
+	}
+
+	/** @return every threshold, and a round value between each two and beyond the last; evenly spread ones where none is named; rising */
+	static List<Double> samples(Domain.Measure measure, List<Test.OfField> tests) {
+		TreeSet<Double> edges = new TreeSet<>(thresholds(measure, tests));
 		if (edges.isEmpty()) {
 			for (int i = 1; i < SAMPLES; i++) {
 				edges.add(measure.least() + (measure.most() - measure.least()) * i / SAMPLES);
 			}
 		}
 		TreeSet<Double> numbers = new TreeSet<>(edges);
+		numbers.addAll(between(measure, edges));
+		return List.copyOf(numbers);
+	}
+
+	/** @return a round value before, between each two, and after the last of {@code edges}; rising */
+	static List<Double> between(Domain.Measure measure, TreeSet<Double> edges) {
+		List<Double> numbers = new ArrayList<>();
 		double before = measure.least();
 		for (double edge : edges) {
 			numbers.add(between(before, edge));
 			before = edge;
 		}
 		numbers.add(between(before, measure.most()));
+		return numbers;
+	}
+
+	/** @return those of {@code numbers} that are in the domain, in its unit */
+	static List<Value> amounts(Domain.Measure measure, List<Double> numbers) {
 		return numbers.stream().filter(n -> n >= measure.least() && n <= measure.most())
 				.<Value>map(n -> new Value.Amount(new Quantity(n, measure.unit()))).toList();
 	}
