@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setwright.engine.language.Comparison;
 import org.setwright.engine.language.Operand;
 import org.setwright.engine.language.Test;
@@ -35,7 +36,7 @@ final class Said {
 		} else if (test instanceof Test.Among among) {
 			boolean flags = field.domain() instanceof Domain.YesNo && among.values().size() == 1;
 			return flags ? yesOrNo(field, ((Value.Flag) among.values().get(0)).yes() == among.among())
-					: filled(field, among.values(), among.among() ? "%s" : "none of %s");
+					: among.among() ? filled(field, among.values(), "%s") : Denied.of(field, among.values());
 		} else if (test instanceof Test.Matches matches) {
 			return filled(field, "words like " + matches.expression().pattern());
 		}
@@ -71,15 +72,28 @@ final class Said {
 			return ITS + field.label() + " " + comparison.words() + " " + names.apply(bound);
 		}
 		Value value = ((Operand.Literal) compare.right()).value();
-		return value instanceof Value.Flag flag ? yesOrNo(field, flag.yes() == (comparison == Comparison.EQUAL))
-				: filled(field, List.of(value), amount(comparison, field));
+		if (value instanceof Value.Flag flag) {
+			return yesOrNo(field, flag.yes() == (comparison == Comparison.EQUAL));
+		}
+		return comparison == Comparison.NOT_EQUAL ? Denied.of(field, List.of(value)) : filled(field, List.of(value), amount(comparison, field));
+	}
+
+	/** @return what a fact that passes both does: "has a rating of at least 20 VA and at most 40 VA" */
+	static String between(Test.Compare one, Test.Compare other) {
+		Field field = one.field();
+		String amounts = Stream.of(one, other).sorted(Comparator.comparing(Said::upper))
+				.map(c -> amount(c.comparison(), field).replace("%s", ((Operand.Literal) c.right()).value().text())).collect(Collectors.joining(" and "));
+		return filled(field, amounts);
+	}
+
+	private static boolean upper(Test.Compare compare) {
+		return compare.comparison() == Comparison.LESS || compare.comparison() == Comparison.AT_MOST;
 	}
 
 	private static String amount(Comparison comparison, Field field) {
 		boolean counted = field.domain() instanceof Domain.Whole;
 		return switch (comparison) {
-			case EQUAL -> "%s";
-			case NOT_EQUAL -> "anything but %s";
+			case EQUAL, NOT_EQUAL -> "%s";
 			case LESS -> counted ? "fewer than %s" : "below %s";
 			case AT_MOST -> "at most %s";
 			case MORE -> counted ? "more than %s" : "above %s";
@@ -87,21 +101,24 @@ final class Said {
 		};
 	}
 
-	private static String yesOrNo(Field field, boolean yes) {
+	static String yesOrNo(Field field, boolean yes) {
 		String[] both = field.says().split("\\|");
 		return both[yes ? 0 : 1];
 	}
 
 	private static String filled(Field field, List<Value> values, String amount) {
-		List<String> texts = new ArrayList<>();
-		values.forEach(v -> texts.add(field.says().contains("{a}") ? article(v.text()) + v.text() : v.text()));
-		return filled(field, amount.replace("%s", joined(texts, amount.startsWith("none") ? "and" : "or")));
+		return filled(field, amount.replace("%s", joined(texts(field, values), "or")));
+	}
+
+	/** @return the values as they stand where the answer goes in what {@code field} says */
+	static List<String> texts(Field field, List<Value> values) {
+		return values.stream().map(v -> field.says().contains("{a}") ? article(v.text()) + v.text() : v.text()).toList();
 	}
 
 	/** One of something takes no plural. */
 	private static String filled(Field field, String words) {
 		String said = field.says().replace("{a}", words).replace("{}", words).replace(" of below ", " below ").replace(" of above ", " above ")
-				.replace(" to below ", " to less than ").replace(" to above ", " to more than ");
+				.replaceFirst("( to | for |^has )below ", "$1less than ").replaceFirst("( to | for |^has )above ", "$1more than ");
 		boolean one = words.equals("1") || words.endsWith(" 1");
 		return one && field.domain() instanceof Domain.Whole && said.endsWith("s") ? said.substring(0, said.length() - 1) : said;
 	}
@@ -112,7 +129,11 @@ final class Said {
 
 	/** @return the words with their first letter large, as a sentence */
 	static String sentence(String words) {
-		return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+		return capital(words) + ".";
+	}
+
+	static String capital(String words) {
+		return Character.toUpperCase(words.charAt(0)) + words.substring(1);
 	}
 
 	static String listed(List<Value> values, String joint) {

@@ -26,7 +26,7 @@ public record OldControl(
 		Answer<Integer> heatStages,
 		@Asked(label = "link fitted", says = "had its link fitted|had no link fitted", meaning = "Whether it had a link between its heating and cooling supply terminals.")
 		Answer<Boolean> linkFitted,
-		@Asked(label = "heating cycles", meaning = "The heating cycle rate it was set to.", unit = Unit.PER_HOUR, least = 1, most = 12)
+		@Asked(label = "heating cycles", says = "had heating cycles of {}", meaning = "The heating cycle rate it was set to.", unit = Unit.PER_HOUR, least = 1, most = 12)
 		Answer<Quantity> heatingCycles)
 		implements Fact {
 

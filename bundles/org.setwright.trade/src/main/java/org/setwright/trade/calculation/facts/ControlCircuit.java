@@ -23,7 +23,7 @@ public record ControlCircuit(
 				"Ventilator.load", "ZonePanel.load" },
 				formula = "controller, accessories on this transformer, and the usual draw of the coils that hold at the same time: contactor 12 VA, valve 7.2 VA, relay 2.4 VA",
 				source = "loads add up: common practice; coil draws: upper ends of a training module's ranges, so the labels go first")
-		@Asked(label = "usual load", meaning = "What the transformer usually has to carry at most, with coils estimated.", unit = VOLT_AMPERE, least = 0, most = 1000)
+		@Asked(label = "usual load", says = "has a usual load of {}", meaning = "What the transformer usually has to carry at most, with coils estimated.", unit = VOLT_AMPERE, least = 0, most = 1000)
 		Answer<Quantity> usualLoad,
 		@Calculated(from = { "SitePower.voltage", "Transformer.feeds", "Transformer.rating", "Controller.powerDraw", "OutdoorUnit.kind",
 				"OutdoorUnit.stages", "IndoorUnit.kind", "IndoorUnit.fuel", "IndoorUnit.stages", "AuxiliaryHeat.kind",

@@ -18,13 +18,13 @@ public record ElectricHeatCurrent(
 				"AuxiliaryHeat.heatOutput" },
 				formula = "rated power of the elements over 240 V",
 				source = "Ohm's law for resistance heat on a single-phase supply")
-		@Asked(label = "at 240 V", meaning = "Current of all elements rated for 240 V and fed with 240 V.", unit = AMPERE, least = 0, most = 2000)
+		@Asked(label = "at 240 V", says = "comes to {} at 240 V", meaning = "Current of all elements rated for 240 V and fed with 240 V.", unit = AMPERE, least = 0, most = 2000)
 		Answer<Quantity> at240Volts,
 		@Calculated(from = { "IndoorUnit.kind", "IndoorUnit.fuel", "IndoorUnit.heatOutput", "AuxiliaryHeat.kind",
 				"AuxiliaryHeat.heatOutput" },
 				formula = "rated power of the elements over 240 V, times 208 over 240",
 				source = "Ohm's law: the same element at a lower voltage draws less in proportion")
-		@Asked(label = "at 208 V", meaning = "Current of the same elements, rated for 240 V, fed with 208 V.", unit = AMPERE, least = 0, most = 2000)
+		@Asked(label = "at 208 V", says = "comes to {} at 208 V", meaning = "Current of the same elements, rated for 240 V, fed with 208 V.", unit = AMPERE, least = 0, most = 2000)
 		Answer<Quantity> at208Volts)
 		implements Fact {
 

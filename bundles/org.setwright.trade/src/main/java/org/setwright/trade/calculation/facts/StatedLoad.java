@@ -31,7 +31,7 @@ public record StatedLoad(
 				"Dehumidifier.load", "Ventilator.poweredBy", "Ventilator.load", "ZonePanel.load", "Transformer.rating" },
 				formula = "the transformer's rating less the holding load",
 				source = "common practice")
-		@Asked(label = "left over", meaning = "What is left of the transformer's rating; below 0 VA when it is overloaded.", unit = VOLT_AMPERE, least = -1000, most = 250)
+		@Asked(label = "left over", says = "has {} left over", meaning = "What is left of the transformer's rating; below 0 VA when it is overloaded.", unit = VOLT_AMPERE, least = -1000, most = 250)
 		Answer<Quantity> leftOver,
 		@Calculated(from = { "SitePower.voltage", "Transformer.feeds", "Controller.powerDraw", "OutdoorUnit.kind", "OutdoorUnit.stages", "OutdoorUnit.contactorHolding",
 				"OutdoorUnit.changeoverValveLoad", "IndoorUnit.kind", "IndoorUnit.fuel", "IndoorUnit.stages", "IndoorUnit.gasValveLoad",
