@@ -18,6 +18,7 @@ import org.setwright.command.history.ExportCommand;
 import org.setwright.command.history.ImportCommand;
 import org.setwright.command.jobs.JobsCommand;
 import org.setwright.command.landing.LandingCommand;
+import org.setwright.command.reading.ReadCommand;
 import org.setwright.command.setup.SetupCommand;
 import org.setwright.command.startup.StartupCommand;
 import org.setwright.command.terminal.Surroundings;
@@ -56,8 +57,8 @@ public final class Main {
 		CommandLine commandLine = new CommandLine(top);
 		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new LandingCommand(at),
 				new StartupCommand(at), new WhyCommand(at), new SilentCommand(at), new InsteadCommand(at), new MattersCommand(at),
-				new ApartCommand(at), new CheckCommand(at), new AcceptCommand(at), new CoverageCommand(at), new StrengthCommand(at),
-				new ImportCommand(at), new ExportCommand(at), new WordsCommand(at));
+				new ApartCommand(at), new ReadCommand(at), new CheckCommand(at), new AcceptCommand(at), new CoverageCommand(at),
+				new StrengthCommand(at), new ImportCommand(at), new ExportCommand(at), new WordsCommand(at));
 		all.forEach(commandLine::addSubcommand);
 		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
 		return commandLine.setCommandName(at.name()).setOut(new PrintWriter(at.out(), true, StandardCharsets.UTF_8))

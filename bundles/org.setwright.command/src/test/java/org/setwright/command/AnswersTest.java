@@ -54,6 +54,9 @@ class AnswersTest {
 			elm    | instead-mill.json    | 0 | instead mill spare 1 --as json
 			elm    | matters-larch.txt    | 0 | matters larch
 			elm    | apart.txt            | 0 | apart larch mill
+			elm    | read.txt             | 0 | read
+			elm    | read-stages.json     | 0 | read stages --as json
+			elm    | read-valve.csv       | 0 | read valve --as csv
 			walls  | landing-four.txt     | 0 | landing four
 			walls  | landing-four.json    | 0 | landing four --as json
 			walls  | landing-four.csv     | 0 | landing four --as csv

@@ -46,6 +46,7 @@ class OutputPageTest {
 			strength | elm strength --search, walls strength
 			matters | elm matters larch
 			apart | elm apart larch mill
+			read | elm read stages
 			words | elm words
 			""")
 	void everyFieldPrintedIsDescribedAndEveryFieldDescribedIsPrinted(String word, String asked) throws IOException {
@@ -58,7 +59,7 @@ class OutputPageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "coverage", "strength", "matters larch", "apart larch mill", "words" })
+	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "coverage", "strength", "matters larch", "apart larch mill", "read stages", "words" })
 	void columnsAreAsDescribed(String words) throws IOException {
 		String header = Typed.inSampleBook(words.startsWith("landing") ? "walls" : "elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
 		assertTrue(page().contains("| `" + words.split(" ")[0] + "` | `" + header + "` |"), header);

@@ -110,6 +110,14 @@ class ReportsTest {
 	}
 
 	@Test
+	void everyRuleIsReadAloudUnderItsFile() throws Exception {
+		Document document = parse(HtmlReport.of("B", WHEN, List.of(new RulesSection(Sample.edition().rules()))).replace("<!DOCTYPE html>", ""));
+		assertEquals(Integer.toString(Sample.edition().rules().size()), xpath(document, "count(//section[@id='rules-read-aloud']//h5)"));
+		String read = xpath(document, "//h5[.='By size']/following-sibling::p[1]");
+		assertTrue(read.startsWith("If the pump") && read.endsWith("Source: common practice."), read);
+	}
+
+	@Test
 	void whatXmlHasNoPlaceForIsShownAsSuch() throws Exception {
 		assertEquals("<a b=\"\uFFFD&lt;\">\uFFFD &amp; \uFFFD</a>", new Markup().element("a", "\u0007 & \uD800", "b", "\u0000<").toString());
 	}

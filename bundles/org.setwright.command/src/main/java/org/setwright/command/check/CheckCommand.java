@@ -18,6 +18,7 @@ import org.setwright.check.report.CasesSection;
 import org.setwright.check.report.CoverageSection;
 import org.setwright.check.report.HtmlReport;
 import org.setwright.check.report.JunitXml;
+import org.setwright.check.report.RulesSection;
 import org.setwright.check.report.Section;
 import org.setwright.check.report.StrengthSection;
 import org.setwright.check.strength.Strength;
@@ -79,6 +80,9 @@ public final class CheckCommand implements Callable<Integer> {
 			List<Section> sections = new ArrayList<>(List.of(new CasesSection(check)));
 			coverage.ifPresent(c -> sections.add(new CoverageSection(c, reached)));
 			strength.ifPresent(s -> sections.add(new StrengthSection(s)));
+			if (whole) {
+				sections.add(new RulesSection(edition.rules()));
+			}
 			write(html, HtmlReport.of(open.book().name(), LocalDateTime.now(), sections));
 		}
 		return new CasesReport(surroundings, open, check, reached.stream().filter(r -> r.least().isPresent()).toList());

@@ -77,6 +77,9 @@ final class Names {
 		if (field.domain() instanceof Domain.YesNo) {
 			return "whether " + subject + " " + Said.yesOrNo(field, true);
 		}
+		if (subject.endsWith(" " + field.label())) {
+			return subject;
+		}
 		boolean noun = noun(field.label());
 		String says = field.says();
 		boolean whole = field.domain() instanceof Domain.Whole;

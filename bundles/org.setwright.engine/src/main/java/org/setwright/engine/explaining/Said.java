@@ -118,6 +118,7 @@ final class Said {
 	/** One of something takes no plural. */
 	private static String filled(Field field, String words) {
 		String said = field.says().replace("{a}", words).replace("{}", words).replace(" of below ", " below ").replace(" of above ", " above ")
+				.replace(" the no ", " no ").replace("lands on not ", "is not ")
 				.replaceFirst("( to | for |^has )below ", "$1less than ").replaceFirst("( to | for |^has )above ", "$1more than ");
 		boolean one = words.equals("1") || words.endsWith(" 1");
 		return one && field.domain() instanceof Domain.Whole && said.endsWith("s") ? said.substring(0, said.length() - 1) : said;
