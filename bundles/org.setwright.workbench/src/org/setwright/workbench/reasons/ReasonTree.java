@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.osgi.util.NLS;
+import org.setwright.engine.explaining.ReadAloud;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
@@ -78,8 +79,8 @@ public final class ReasonTree {
 	}
 
 	private static String detail(Rule rule) {
-		return NLS.bind(Messages.ReasonTree_ruleDetail, new Object[] { rule.because(), rule.source(),
-				rule.authority().label(), rule.authority().meaning(), rule.at() });
+		return NLS.bind(Messages.ReasonTree_ruleDetail, new Object[] { ReadAloud.of(rule).text(), rule.authority().label(),
+				rule.authority().meaning(), rule.at() });
 	}
 
 	static List<ReasonNode> conditions(Firing firing) {

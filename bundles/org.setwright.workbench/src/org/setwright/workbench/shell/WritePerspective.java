@@ -3,6 +3,7 @@ package org.setwright.workbench.shell;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.setwright.workbench.aloud.ReadAloudView;
 import org.setwright.workbench.contents.ContentsView;
 import org.setwright.workbench.jobs.JobsView;
 import org.setwright.workbench.landing.LandingView;
@@ -26,6 +27,7 @@ public final class WritePerspective implements IPerspectiveFactory {
 		answers.addView(StartUpView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, layout.getEditorArea()); //$NON-NLS-1$
 		below.addView(ReasonsView.ID);
+		below.addView(ReadAloudView.ID);
 		below.addView(IPageLayout.ID_PROBLEM_VIEW);
 	}
 }

@@ -22,7 +22,8 @@ class ReasonTreeTest {
 		ReasonNode deciding = root.children().get(0);
 		assertEquals("table changeover-by-maker, row 1: energised in heating", deciding.text());
 		assertEquals("maker's instructions", deciding.remark());
-		assertTrue(deciding.detail().startsWith("Norrvik powers the valve to heat.\nSource: sheet NV-12\n"), deciding.detail());
+		assertTrue(deciding.detail().startsWith("If the outdoor unit's maker is Norrvik, set changeover valve to energised in heating "
+				+ "(maker's instructions). The reason: Norrvik powers the valve to heat. Source: sheet NV-12.\nAuthority: "), deciding.detail());
 		assertEquals("tables/changeover-by-maker.csv", ((InRules) deciding.place().orElseThrow()).at().file());
 	}
 
