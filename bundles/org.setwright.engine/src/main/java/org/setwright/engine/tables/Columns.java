@@ -47,7 +47,7 @@ final class Columns {
 		}
 	}
 
-	private static Optional<Column> column(Table.Cell cell, Catalogue catalogue, List<Problem> problems) {
+	static Optional<Column> column(Table.Cell cell, Catalogue catalogue, List<Problem> problems) {
 		String text = cell.text();
 		if (text.startsWith(ARROW)) {
 			String label = text.substring(ARROW.length()).strip();
