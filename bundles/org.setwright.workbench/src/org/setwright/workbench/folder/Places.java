@@ -34,12 +34,20 @@ public final class Places {
 		ITextEditor showText();
 	}
 
+	/** An editor that shows places in a way of its own, and not as text. */
+	public interface LinePlaces {
+		/** Shows what stands at {@code at} and puts the cursor there. */
+		void show(Position at);
+	}
+
 	private Places() {
 	}
 
 	/** Opens the rule, row or other text at {@code at}. */
 	public static void open(IWorkbenchPage page, Position at) {
-		editor(page, at.file()).map(e -> e instanceof JobPlaces job ? job.showText() : e.getAdapter(ITextEditor.class))
+		Optional<IEditorPart> editor = editor(page, at.file());
+		editor.filter(LinePlaces.class::isInstance).ifPresent(e -> ((LinePlaces) e).show(at));
+		editor.filter(e -> !(e instanceof LinePlaces)).map(e -> e instanceof JobPlaces job ? job.showText() : e.getAdapter(ITextEditor.class))
 				.ifPresent(e -> reveal(e, at));
 	}
 

@@ -2,10 +2,7 @@ package org.setwright.workbench.jobform;
 
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.text.undo.DocumentUndoManagerRegistry;
-import org.eclipse.text.undo.IDocumentUndoManager;
 import org.setwright.book.JobEdit;
 import org.setwright.book.JobNotWritten;
 import org.setwright.book.JobReader;
@@ -13,6 +10,7 @@ import org.setwright.book.JobText;
 import org.setwright.book.JobWriter;
 import org.setwright.book.Problem;
 import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.workbench.folder.TextChange;
 
 /** The text of a job being edited, read as a job and changed edit by edit. Use it in the window's thread. */
 final class JobDocument {
@@ -49,26 +47,11 @@ final class JobDocument {
 			String before = document.get();
 			String after = new JobWriter(catalogue).editAll(path, before, edits);
 			if (!after.equals(before)) {
-				replace(TextChange.between(before, after));
+				TextChange.between(before, after).in(document);
 			}
 			return Optional.empty();
 		} catch (JobNotWritten refused) {
 			return Optional.of(refused.problem());
-		}
-	}
-
-	private void replace(TextChange change) {
-		IDocumentUndoManager undo = DocumentUndoManagerRegistry.getDocumentUndoManager(document);
-		if (undo != null) {
-			undo.commit();
-		}
-		try {
-			document.replace(change.offset(), change.length(), change.replacement());
-		} catch (BadLocationException impossible) {
-			throw new IllegalStateException(change.toString(), impossible);
-		}
-		if (undo != null) {
-			undo.commit();
 		}
 	}
 }

@@ -19,6 +19,7 @@ import org.setwright.trade.catalogue.JobField;
 import org.setwright.workbench.jobform.FormNode.AboutJob;
 import org.setwright.workbench.jobform.FormNode.OfKind;
 import org.setwright.workbench.jobform.FormNode.Page;
+import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 

@@ -155,6 +155,17 @@ public final class TableSheet {
 		return SourceText.of(text).line(rows.get(row).start());
 	}
 
+	/** @param at a column of the first line of the row, counting characters from 1 @return the cell that stands there */
+	public int column(int row, int at) {
+		SheetRow written = rows.get(row);
+		int offset = SourceText.of(text).lineStart(written.start()) + at - 1;
+		int column = 0;
+		while (column + 1 < Math.min(headings.size(), written.cells().size()) && written.cells().get(column + 1).start() <= offset) {
+			column++;
+		}
+		return column;
+	}
+
 	private TableSheet without(SheetRow row) {
 		int end = row.end();
 		int start = row.start();

@@ -1,4 +1,4 @@
-package org.setwright.workbench.jobform;
+package org.setwright.workbench.folder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
