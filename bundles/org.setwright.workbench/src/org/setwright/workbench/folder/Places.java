@@ -47,8 +47,16 @@ public final class Places {
 	public static void open(IWorkbenchPage page, Position at) {
 		Optional<IEditorPart> editor = editor(page, at.file());
 		editor.filter(LinePlaces.class::isInstance).ifPresent(e -> ((LinePlaces) e).show(at));
-		editor.filter(e -> !(e instanceof LinePlaces)).map(e -> e instanceof JobPlaces job ? job.showText() : e.getAdapter(ITextEditor.class))
-				.ifPresent(e -> reveal(e, at));
+		editor.filter(e -> !(e instanceof LinePlaces)).flatMap(Places::text).ifPresent(e -> reveal(e, at));
+	}
+
+	/** Opens the file at {@code path}. @return the editor of its text; empty when it cannot be opened */
+	public static Optional<ITextEditor> text(IWorkbenchPage page, String path) {
+		return editor(page, path).flatMap(Places::text);
+	}
+
+	private static Optional<ITextEditor> text(IEditorPart editor) {
+		return Optional.ofNullable(editor instanceof JobPlaces job ? job.showText() : editor.getAdapter(ITextEditor.class));
 	}
 
 	/** Opens the job at {@code path}. */

@@ -5,9 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.eclipse.core.filebuffers.FileBuffers;
-import org.eclipse.core.filebuffers.ITextFileBuffer;
-import org.eclipse.core.filebuffers.LocationKind;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IMarker;
@@ -62,9 +59,14 @@ public final class ProblemMarkers extends WorkspaceJob {
 		return Status.OK_STATUS;
 	}
 
+	/** @return what the mark of {@code problem} says */
+	public static String words(Problem problem) {
+		return NLS.bind(Messages.ProblemMarkers_message, problem.what(), problem.remedy());
+	}
+
 	private static Mark mark(Problem problem, IFolder folder) {
 		Map<String, Object> says = new HashMap<>();
-		says.put(IMarker.MESSAGE, NLS.bind(Messages.ProblemMarkers_message, problem.what(), problem.remedy()));
+		says.put(IMarker.MESSAGE, words(problem));
 		says.put(IMarker.SEVERITY,
 				problem.severity() == Problem.Severity.ERROR ? IMarker.SEVERITY_ERROR : IMarker.SEVERITY_WARNING);
 		IFile file = problem.at().file().isEmpty() ? null : BookProject.file(problem.at().file()).orElse(null);
@@ -73,20 +75,12 @@ public final class ProblemMarkers extends WorkspaceJob {
 		}
 		if (problem.at().line() > 0) {
 			says.put(IMarker.LINE_NUMBER, problem.at().line());
-			TextSpan.of(text(file), problem.at().line(), problem.at().column()).ifPresent(span -> {
+			String text = BookTexts.text(problem.at().file()).orElse(""); //$NON-NLS-1$
+			TextSpan.of(text, problem.at().line(), problem.at().column()).ifPresent(span -> {
 				says.put(IMarker.CHAR_START, span.start());
 				says.put(IMarker.CHAR_END, span.end());
 			});
 		}
 		return new Mark(file, says);
-	}
-
-	private static String text(IFile file) {
-		ITextFileBuffer open = FileBuffers.getTextFileBufferManager().getTextFileBuffer(file.getFullPath(), LocationKind.IFILE);
-		try {
-			return open != null ? open.getDocument().get() : file.readString();
-		} catch (CoreException unreadable) {
-			return ""; //$NON-NLS-1$
-		}
 	}
 }

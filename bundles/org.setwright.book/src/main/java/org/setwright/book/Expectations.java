@@ -62,8 +62,8 @@ final class Expectations {
 			labels.addAll(List.of(JobKeys.CAUTIONS, JobKeys.NO_CAUTIONS));
 			Optional<String> near = catalogue.settings().stream().filter(s -> s.id().equalsIgnoreCase(name)).map(Setting::label)
 					.findFirst().or(() -> Nearest.to(name, labels));
-			problems.error(key.start(), "There is no setting " + Misfit.quoted(key.text()) + ".",
-					near.map(n -> "Write \"" + n + "\".").orElse("Write one of: " + String.join(", ", labels) + "."));
+			problems.error(key, "There is no setting " + Misfit.quoted(key.text()) + ".",
+					near.map(n -> "Write \"" + n + "\".").orElse("Write one of: " + String.join(", ", labels) + "."), Nearest.several(name, labels, 3));
 		}
 		return setting;
 	}
@@ -92,7 +92,7 @@ final class Expectations {
 	private void misfit(Setting setting, Scalar written) {
 		Misfit misfit = ExpectationText.badTolerance(setting, written.text())
 				.orElseGet(() -> Misfit.of(setting.label(), written.text(), setting.domain()));
-		problems.error(written.start(), misfit.what(), misfit.remedy());
+		problems.error(written, misfit.what(), misfit.remedy(), Misfit.near(written.text(), setting.domain()));
 	}
 
 	/** Between braces stand the value and the rule that has to decide it. */

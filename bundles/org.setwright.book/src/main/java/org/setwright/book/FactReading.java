@@ -142,7 +142,7 @@ final class FactReading {
 				: field.domain().read(scalar.text());
 		if (value.isEmpty()) {
 			Misfit misfit = Misfit.of(field.label(), scalar.text(), field.domain());
-			problems.error(written.start(), misfit.what(), misfit.remedy());
+			problems.error(scalar, misfit.what(), misfit.remedy(), Misfit.near(scalar.text(), field.domain()));
 		}
 		return value;
 	}

@@ -11,6 +11,7 @@ import org.setwright.trade.catalogue.Field;
 
 /** Finds the kinds and fields that names in a job file mean, and says what was probably meant by the others. */
 final class FieldNames {
+	private static final int MOST_OFFERED = 3;
 	private final Catalogue catalogue;
 	private final ProblemList problems;
 
@@ -24,7 +25,8 @@ final class FieldNames {
 		String name = Keys.normal(key.text());
 		Optional<FactKind> kind = catalogue.kindCalled(name);
 		if (kind.isEmpty()) {
-			problems.error(key.start(), "There is no " + Misfit.quoted(key.text()) + " in a job file.", remedyForKind(name));
+			List<String> near = Nearest.several(name, Stream.concat(JobKeys.ALL.stream(), stated().map(FactKind::key)).toList(), MOST_OFFERED);
+			problems.error(key, "There is no " + Misfit.quoted(key.text()) + " in a job file.", remedyForKind(name), near);
 		} else if (kind.get().calculated()) {
 			problems.error(key.start(), "The " + kind.get().label() + " is worked out from other answers, never written.",
 					"Remove it.");
@@ -54,8 +56,9 @@ final class FieldNames {
 		String name = Keys.normal(key.text());
 		Optional<Field> field = kind.fieldLabelled(name);
 		if (field.isEmpty()) {
-			problems.error(key.start(), "There is no " + Misfit.quoted(key.text()) + " for the " + kind.label() + ".",
-					remedyForField(kind, name));
+			List<String> labels = kind.fields().stream().filter(f -> f.calculation().isEmpty()).map(Field::label).toList();
+			problems.error(key, "There is no " + Misfit.quoted(key.text()) + " for the " + kind.label() + ".",
+					remedyForField(kind, name), Nearest.several(name, labels, MOST_OFFERED));
 		} else if (field.get().calculation().isPresent()) {
 			problems.error(key.start(), "The " + kind.label() + "'s " + field.get().label() + " is worked out ("
 					+ field.get().calculation().get().formula() + "), never written.", "Remove it.");

@@ -48,6 +48,12 @@ public record Misfit(String what, String remedy) {
 		return "\"" + (plain.length() > SHOWN ? plain.substring(0, SHOWN) + "..." : plain) + "\"";
 	}
 
+	/** @return the labels that may have been meant by {@code written}, the likeliest first; empty when {@code domain} has no choices */
+	public static List<String> near(String written, Domain domain) {
+		return domain instanceof Domain.Choices choices
+				? Nearest.several(written, choices.options().stream().map(Domain.Choices.Option::label).toList(), 3) : List.of();
+	}
+
 	private static String write(Domain domain) {
 		return "Write " + domain.allowed() + ".";
 	}

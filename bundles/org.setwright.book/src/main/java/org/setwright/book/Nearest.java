@@ -1,8 +1,13 @@
 package org.setwright.book;
 
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds the word somebody probably meant. */
 public final class Nearest {
@@ -33,6 +38,29 @@ public final class Nearest {
 			}
 		}
 		return best != null ? Optional.of(best) : onlyHolder(written, candidates);
+	}
+
+	/**
+	 * @return at most {@code most} candidates that may have been meant, the likeliest first: what {@link #to} says, others as
+	 *         near, and those that share most whole words with {@code written}
+	 */
+	public static List<String> several(String written, Collection<String> candidates, int most) {
+		String wanted = letters(written);
+		if (wanted.length() < 2 || written.length() > LONGEST) {
+			return List.of();
+		}
+		int limit = wanted.length() / 3 + 1;
+		Set<String> all = new LinkedHashSet<>(to(written, candidates).stream().toList());
+		candidates.stream().filter(c -> slips(wanted, letters(c)) < limit).sorted(Comparator.comparingInt(c -> slips(wanted, letters(c))))
+				.forEach(all::add);
+		List<String> words = List.of(words(written).strip().split(" "));
+		candidates.stream().filter(c -> shared(words, c) > 0).sorted(Comparator.comparingLong(c -> -shared(words, c))).forEach(all::add);
+		return all.stream().limit(most).toList();
+	}
+
+	/** How many letters the words of three letters or more have that stand in both. */
+	private static long shared(List<String> words, String candidate) {
+		return Arrays.stream(words(candidate).strip().split(" ")).filter(w -> w.length() > 2 && words.contains(w)).mapToInt(String::length).sum();
 	}
 
 	private static Optional<String> onlyHolder(String written, Collection<String> candidates) {

@@ -1,5 +1,8 @@
 package org.setwright.book;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * Something wrong in a rule book, said so that a technician can mend it.
  *
@@ -7,8 +10,13 @@ package org.setwright.book;
  * @param at where
  * @param what what is wrong and why it matters, one sentence
  * @param remedy what to do, one sentence
+ * @param mend what to write, where that is known exactly enough to be done with a key
  */
-public record Problem(Severity severity, Position at, String what, String remedy) {
+public record Problem(Severity severity, Position at, String what, String remedy, Optional<Mend> mend) {
+	/** A problem that only a person can mend. */
+	public Problem(Severity severity, Position at, String what, String remedy) {
+		this(severity, at, what, remedy, Optional.empty());
+	}
 
 	/** How bad. */
 	public enum Severity {
@@ -26,6 +34,16 @@ public record Problem(Severity severity, Position at, String what, String remedy
 	/** @return a warning */
 	public static Problem warning(Position at, String what, String remedy) {
 		return new Problem(Severity.WARNING, at, what, remedy);
+	}
+
+	/** @return the same, which {@code mend} would mend */
+	public Problem with(Mend mend) {
+		return new Problem(severity, at, what, remedy, Optional.of(mend));
+	}
+
+	/** @return the same, mended by any of {@code instead} in place of {@code written}; unchanged when there is none */
+	public Problem instead(String written, List<String> instead) {
+		return instead.isEmpty() ? this : with(new Mend.Replace(written, instead));
 	}
 
 	/** @return for example {@code rules/valve.drl:12:5: There is no fact "OutdorUnit". Write OutdoorUnit.} */

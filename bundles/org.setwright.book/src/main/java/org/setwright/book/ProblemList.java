@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.setwright.book.text.SourceText;
-import org.setwright.book.yaml.YamlNode;
+import org.setwright.book.yaml.YamlNode.Scalar;
 
 /** Collects what is wrong with one file. */
 final class ProblemList {
@@ -28,8 +28,13 @@ final class ProblemList {
 		add(Problem.error(at(offset), what, remedy));
 	}
 
+	/** An error that writing any of {@code instead} in place of {@code written} would mend. */
+	void error(Scalar written, String what, String remedy, List<String> instead) {
+		add(Problem.error(at(written.start()), what, remedy).instead(source.text().substring(written.start(), written.end()), instead));
+	}
+
 	/** @return whether {@code value} runs over several lines, after reporting it */
-	boolean refusedLines(YamlNode.Scalar value, String label) {
+	boolean refusedLines(Scalar value, String label) {
 		boolean lines = source.line(value.start()) != source.line(value.end());
 		if (lines) {
 			error(value.start(), "The value of " + label + " runs on to the next line.",

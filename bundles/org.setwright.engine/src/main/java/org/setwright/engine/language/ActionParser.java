@@ -37,7 +37,7 @@ final class ActionParser {
 		List<Action> actions = new ArrayList<>();
 		while (!in.sees("end")) {
 			if (in.atRule() || in.sees(Token.Kind.END)) {
-				in.lose(in.peek(), "The rule before has no end.", "Write end on a line of its own before this.");
+				in.loseFor("\nend", "The rule before has no end.", "Write end on a line of its own before this.");
 			}
 			one(scope).ifPresent(actions::add);
 			in.expect(";", "Close the sentence with a semicolon.");

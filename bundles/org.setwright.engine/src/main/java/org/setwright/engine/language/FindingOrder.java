@@ -83,7 +83,8 @@ public final class FindingOrder {
 			if (!makers.containsKey(found.finding())) {
 				problems.add(Problem.error(found.at(), "No rule finds " + found.finding() + ", so this can never hold.",
 						Nearest.to(found.finding(), new TreeSet<>(makers.keySet())).map(n -> "Did you mean " + n + "?")
-								.orElse("Add a rule that says find( " + found.finding() + " );.")));
+								.orElse("Add a rule that says find( " + found.finding() + " );."))
+						.instead(found.finding(), Nearest.several(found.finding(), new TreeSet<>(makers.keySet()), 3)));
 			}
 		}
 	}

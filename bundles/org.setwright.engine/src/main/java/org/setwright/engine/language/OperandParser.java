@@ -77,7 +77,8 @@ final class OperandParser {
 	private <T> Optional<T> unbound(Token name, Scope scope) {
 		in.fault(name, name.text() + " has not been given a meaning.", Nearest.to(name.text(), scope.names())
 				.map(n -> "Did you mean " + n + "?")
-				.orElse("Bind it in a pattern before: OutdoorUnit( " + name.text() + " : stages )."));
+				.orElse("Bind it in a pattern before: OutdoorUnit( " + name.text() + " : stages )."),
+				Nearest.to(name.text(), scope.names()).stream().toList());
 		return Optional.empty();
 	}
 

@@ -1,10 +1,12 @@
 package org.setwright.engine.language;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.setwright.book.Nearest;
 import org.setwright.book.Problem;
 import org.setwright.engine.language.TokenReader.Lost;
 import org.setwright.trade.catalogue.Authority;
@@ -155,8 +157,10 @@ public final class RuleParser {
 		}
 		Optional<Authority> authority = Authority.named(written.text());
 		if (authority.isEmpty()) {
-			in.unknownWord(written, "\"" + written.text() + "\" is not an authority.",
-					java.util.Arrays.stream(Authority.values()).map(Authority::label).toList());
+			List<String> labels = Arrays.stream(Authority.values()).map(Authority::label).toList();
+			in.fault(written, "\"" + written.text() + "\" is not an authority.", Nearest.to(written.text(), labels)
+					.map(n -> "Did you mean " + n + "?").orElse("Write one of: " + String.join(", ", labels) + "."),
+					Nearest.several(written.text(), labels, 3).stream().map(l -> " \"" + l + "\" ").toList());
 		}
 		return authority.orElse(Authority.FACTORY_DEFAULT);
 	}

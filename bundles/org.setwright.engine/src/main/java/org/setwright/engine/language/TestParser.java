@@ -135,9 +135,10 @@ final class TestParser {
 		Optional<Comparison> comparison = java.util.Arrays.stream(Comparison.values())
 				.filter(c -> sign.is(c.sign())).findFirst();
 		if (comparison.isEmpty()) {
-			return in.lose(sign, "Here should be a comparison, not " + sign.shown() + ".",
+			in.fault(sign, "Here should be a comparison, not " + sign.shown() + ".",
 					Vocabulary.remedyFor(sign.text()).orElse(sign.is("=") ? "Write == to compare."
-							: "Write ==, !=, <, <=, > or >=, or in ( ... )."));
+							: "Write ==, !=, <, <=, > or >=, or in ( ... )."), sign.is("=") ? List.of("==") : List.of());
+			throw new Lost();
 		}
 		return compare(field, comparison.get(), sign, at);
 	}
@@ -152,7 +153,7 @@ final class TestParser {
 			return new Test.IsUnknown(field, comparison == Comparison.EQUAL, at);
 		}
 		if (in.sees("null")) {
-			in.fault(in.next(), "There is no null in rule books.", "Write UNKNOWN.");
+			in.fault(in.next(), "There is no null in rule books.", "Write UNKNOWN.", List.of("UNKNOWN"));
 			return NONE;
 		}
 		if (!equality && !(field.domain() instanceof Domain.Whole || field.domain() instanceof Domain.Measure)) {

@@ -2,6 +2,8 @@ package org.setwright.engine.language;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
+import org.setwright.book.Mend;
 import org.setwright.book.Position;
 import org.setwright.book.Nearest;
 import org.setwright.book.Problem;
@@ -16,6 +18,9 @@ final class TokenReader {
 			super(null, null, false, false);
 		}
 	}
+
+	private static final Set<String> MAY_BE_ADDED = Set.of(";", ",", ")");
+	private static final int MOST_OFFERED = 3;
 
 	private final String file;
 	private final String text;
@@ -63,7 +68,11 @@ final class TokenReader {
 
 	/** Takes {@code wanted} or gives the rule up. */
 	Token expect(String wanted, String remedy) throws Lost {
-		return sees(wanted) ? next() : lose(peek(), "Here should be " + wanted + ", not " + peek().shown() + ".", remedy);
+		if (sees(wanted)) {
+			return next();
+		}
+		String what = "Here should be " + wanted + ", not " + peek().shown() + ".";
+		return MAY_BE_ADDED.contains(wanted) ? loseFor(wanted.equals(")") ? " )" : wanted, what, remedy) : lose(peek(), what, remedy);
 	}
 
 	/** Takes a token of {@code kind} or gives the rule up. */
@@ -76,16 +85,27 @@ final class TokenReader {
 		problems.add(Problem.error(position(token), what, remedy));
 	}
 
+	/** Records a problem that any of {@code instead} in the place of {@code token} would mend; reading goes on. */
+	void fault(Token token, String what, String remedy, List<String> instead) {
+		problems.add(Problem.error(position(token), what, remedy).instead(text.substring(token.start(), token.end()), instead));
+	}
+
 	/** Records that {@code token} is no known word, with the nearest right one. */
 	void unknownWord(Token token, String what, Collection<String> known) {
 		fault(token, what, Nearest.to(token.text(), known).map(n -> "Did you mean " + n + "?")
 				.orElseGet(() -> known.size() <= 12 ? "Write one of: " + String.join(", ", known) + "."
-						: "Look the word up in the catalogue."));
+						: "Look the word up in the catalogue."), Nearest.several(token.text(), known, MOST_OFFERED));
 	}
 
 	/** Records a problem and gives the rule up. Declared to return so that callers can return it. */
 	<T> T lose(Token token, String what, String remedy) throws Lost {
 		fault(token, what, remedy);
+		throw new Lost();
+	}
+
+	/** Records that {@code missing} should stand before the next token and gives the rule up. */
+	<T> T loseFor(String missing, String what, String remedy) throws Lost {
+		problems.add(Problem.error(position(peek()), what, remedy).with(new Mend.Insert(missing)));
 		throw new Lost();
 	}
 

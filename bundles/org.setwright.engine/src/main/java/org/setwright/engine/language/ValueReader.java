@@ -59,8 +59,9 @@ final class ValueReader {
 
 	private Optional<Value> number(Token token, String digits, Domain domain, String of) {
 		if (domain instanceof Domain.Measure measure && measure.unit() != Unit.NONE) {
-			in.fault(token, of + " is a quantity, and " + digits + " has no unit.",
-					"Write it in quotes with its unit: \"" + digits + " " + measure.unit().symbol() + "\".");
+			String quantity = "\"" + digits + " " + measure.unit().symbol() + "\"";
+			in.fault(token, of + " is a quantity, and " + digits + " has no unit.", "Write it in quotes with its unit: " + quantity + ".",
+					token.text().equals(digits) ? List.of(quantity) : List.of());
 			return Optional.empty();
 		}
 		return domain instanceof Domain.Measure || domain instanceof Domain.Whole
@@ -72,7 +73,8 @@ final class ValueReader {
 		if (domain instanceof Domain.Choices choices) {
 			String remedy = domain.read(token.text()).map(v -> "Write " + v.plain() + " without quotes.")
 					.orElse("Write one of: " + String.join(", ", words(choices)) + ".");
-			in.fault(token, of + " takes a word of the catalogue, not text in quotes.", remedy);
+			in.fault(token, of + " takes a word of the catalogue, not text in quotes.", remedy,
+					domain.read(token.text()).map(v -> List.of(v.plain().toString())).orElse(List.of()));
 			return Optional.empty();
 		}
 		boolean inQuotes = domain instanceof Domain.Words

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.setwright.book.Misfit;
 import org.setwright.book.Problem;
 import org.setwright.book.Table;
 import org.setwright.engine.language.Comparison;
@@ -103,7 +104,8 @@ final class CellTests {
 	}
 
 	private Optional<Test> wrong(String text, String what) {
-		problems.add(Problem.error(cell.at(), what, "Write " + column.field().domain().allowed() + ", or leave the cell empty."));
+		problems.add(Problem.error(cell.at(), what, "Write " + column.field().domain().allowed() + ", or leave the cell empty.")
+				.instead(text, Misfit.near(text, column.field().domain())));
 		return Optional.empty();
 	}
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.setwright.book.Misfit;
+import org.setwright.book.Nearest;
 import org.setwright.book.Problem;
 import org.setwright.book.Table;
 import org.setwright.engine.language.Action;
@@ -86,7 +88,8 @@ public final class TableRules {
 		Optional<Value> value = column.setting().domain().read(cell.text());
 		if (value.isEmpty()) {
 			problems.add(Problem.error(cell.at(), "\"" + cell.text() + "\" is not a value of " + column.setting().label() + ".",
-					"Write " + column.setting().domain().allowed() + "."));
+					"Write " + column.setting().domain().allowed() + ".")
+					.instead(cell.text(), Misfit.near(cell.text(), column.setting().domain())));
 		}
 		return value.map(v -> new Action.Propose(column.setting(), new Operand.Literal(v), cell.at()));
 	}
@@ -95,7 +98,8 @@ public final class TableRules {
 		Optional<Authority> authority = Authority.named(cell.text());
 		if (authority.isEmpty()) {
 			problems.add(Problem.error(cell.at(), "\"" + cell.text() + "\" is not an authority.", "Write one of: "
-					+ String.join(", ", java.util.Arrays.stream(Authority.values()).map(Authority::label).toList()) + "."));
+					+ String.join(", ", java.util.Arrays.stream(Authority.values()).map(Authority::label).toList()) + ".")
+					.instead(cell.text(), Nearest.several(cell.text(), java.util.Arrays.stream(Authority.values()).map(Authority::label).toList(), 3)));
 		}
 		return authority.orElse(Authority.FACTORY_DEFAULT);
 	}

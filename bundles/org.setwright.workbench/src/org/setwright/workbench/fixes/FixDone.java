@@ -1,0 +1,81 @@
+package org.setwright.workbench.fixes;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.ltk.core.refactoring.PerformChangeOperation;
+import org.eclipse.ltk.core.refactoring.RefactoringCore;
+import org.eclipse.text.edits.MultiTextEdit;
+import org.eclipse.text.edits.ReplaceEdit;
+import org.eclipse.text.undo.DocumentUndoManagerRegistry;
+import org.eclipse.text.undo.IDocumentUndoManager;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.statushandlers.StatusManager;
+import org.eclipse.ui.texteditor.ITextEditor;
+import org.setwright.workbench.folder.BookTexts;
+import org.setwright.workbench.folder.Places;
+import org.setwright.writing.fix.Fix;
+import org.setwright.writing.text.TextEdit;
+
+/** Does what a fix says, as one step to undo; nothing is saved that was not before. Use it in the window's thread. */
+public final class FixDone {
+	private FixDone() {
+	}
+
+	/** Makes the edits of {@code fix}, which must be worked out from the texts as they read now, and shows where to go on writing. */
+	public static void on(IWorkbenchPage page, String path, Fix fix) {
+		boolean here = fix.edits().size() == 1 && fix.edits().containsKey(path);
+		Optional<ITextEditor> editor = Places.text(page, path);
+		try {
+			if (here && editor.isPresent()) {
+				type(document(editor.get()), fix.edits().get(path));
+			} else {
+				perform(fix);
+			}
+		} catch (CoreException | BadLocationException refused) {
+			StatusManager.getManager().handle(new Status(IStatus.WARNING, FixDone.class, Messages.FixDone_notDone, refused), StatusManager.SHOW);
+			return;
+		}
+		if (fix.cursor() >= 0) {
+			editor.ifPresent(e -> e.selectAndReveal(fix.cursor(), 0));
+		}
+		editor.map(e -> (IEditorPart) e).ifPresent(page::activate);
+	}
+
+	private static IDocument document(ITextEditor editor) {
+		return editor.getDocumentProvider().getDocument(editor.getEditorInput());
+	}
+
+	private static void type(IDocument document, List<TextEdit> edits) throws BadLocationException {
+		IDocumentUndoManager undo = DocumentUndoManagerRegistry.getDocumentUndoManager(document);
+		if (undo != null) {
+			undo.beginCompoundChange();
+		}
+		try {
+			edit(edits).apply(document);
+		} finally {
+			if (undo != null) {
+				undo.endCompoundChange();
+			}
+		}
+	}
+
+	private static MultiTextEdit edit(List<TextEdit> edits) {
+		MultiTextEdit all = new MultiTextEdit();
+		edits.forEach(e -> all.addChild(new ReplaceEdit(e.start(), e.end() - e.start(), e.text())));
+		return all;
+	}
+
+	private static void perform(Fix fix) throws CoreException {
+		PerformChangeOperation operation = new PerformChangeOperation(BookChange.of(fix.title(), fix.edits()));
+		operation.setUndoManager(RefactoringCore.getUndoManager(), fix.title());
+		ResourcesPlugin.getWorkspace().run(operation, new NullProgressMonitor());
+	}
+}
