@@ -1,10 +1,15 @@
 package org.setwright.engine;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 
@@ -39,6 +44,39 @@ public final class Amendment {
 			throw new IllegalArgumentException("not a rule of this book: " + rule.name());
 		}
 		return new Amendment(after, Collections.unmodifiableMap(kept), List.of(rule));
+	}
+
+	/** Whatever is written alike in the same file is the same rule. */
+	static Amendment between(List<Rule> before, List<Rule> after) {
+		Map<Written, Deque<Rule>> known = new HashMap<>();
+		before.forEach(r -> known.computeIfAbsent(Written.of(r), w -> new ArrayDeque<>(1)).add(r));
+		Map<Rule, Rule> kept = new IdentityHashMap<>();
+		Set<Rule> left = Collections.newSetFromMap(new IdentityHashMap<>());
+		for (Rule rule : after) {
+			Deque<Rule> same = known.get(Written.of(rule));
+			if (same != null && !same.isEmpty()) {
+				left.add(same.peek());
+				kept.put(rule, same.poll());
+			}
+		}
+		return new Amendment(after, Collections.unmodifiableMap(kept), before.stream().filter(r -> !left.contains(r)).toList());
+	}
+
+	/** A rule by its words. */
+	private record Written(String file, String text) {
+		static Written of(Rule rule) {
+			return new Written(rule.at().file(), rule.text());
+		}
+	}
+
+	/** @return how many rules are new or gone; one that was changed counts twice */
+	public int size() {
+		return added.size() + dropped.size();
+	}
+
+	/** @return what {@code rule}, one of the amended book, was before; empty when it is new */
+	public Optional<Rule> before(Rule rule) {
+		return Optional.ofNullable(kept.get(rule));
 	}
 
 	/** @return the rules of the amended book, by position */

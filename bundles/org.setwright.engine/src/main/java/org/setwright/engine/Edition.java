@@ -2,7 +2,7 @@ package org.setwright.engine;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +20,6 @@ import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.running.Program;
-import org.setwright.engine.tables.TableRules;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.Setting;
@@ -31,34 +30,51 @@ public final class Edition {
 	private final List<Rule> rules;
 	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
-	private final Program program;
+	private Program program;
 
 	private Edition(Catalogue catalogue, List<Rule> rules, FindingOrder order) {
 		this.catalogue = catalogue;
 		this.rules = List.copyOf(rules);
 		this.order = order;
 		requirements = requirements(catalogue);
-		program = Program.compile(this.rules, order, catalogue);
+	}
+
+	/** Compiling for the rule engine costs most, and rehearsals do without. */
+	private synchronized Program program() {
+		if (program == null) {
+			program = Program.compile(rules, order, catalogue);
+		}
+		return program;
+	}
+
+	private Edition compiled() {
+		program();
+		return this;
+	}
+
+	/**
+	 * An edition for rehearsals. It can do all an edition can; it is compiled for the rule engine when a job is first run.
+	 *
+	 * @param rules without faults, by position
+	 * @return empty when the rules do not go together, see {@link Reading#together}
+	 */
+	public static Optional<Edition> ofRules(List<Rule> rules, Catalogue catalogue) {
+		return Reading.together(rules).isEmpty() ? Optional.of(new Edition(catalogue, rules, FindingOrder.of(rules))) : Optional.empty();
 	}
 
 	/** Checks and compiles {@code book} against {@code catalogue}. Never throws for what a book contains. */
 	public static Compilation compile(Book book, Catalogue catalogue) {
+		Reading reading = Reading.of(book, catalogue);
 		List<Problem> problems = new ArrayList<>(book.problems());
-		List<Rule> rules = new ArrayList<>();
-		for (Book.RuleFile file : book.ruleFiles()) {
-			RuleParser.Parsed parsed = RuleParser.parse(file.path(), file.text(), catalogue);
-			rules.addAll(parsed.rules());
-			problems.addAll(parsed.problems());
-		}
-		book.tables().forEach(table -> rules.addAll(TableRules.of(table, catalogue, problems)));
-		problems.addAll(sameNames(rules));
+		problems.addAll(reading.problems());
+		List<Rule> rules = reading.rules();
 		FindingOrder order = FindingOrder.of(rules);
 		if (problems.stream().noneMatch(Edition::isError)) {
 			problems.addAll(order.problems());
 		}
-		problems.sort(java.util.Comparator.comparing(Problem::at));
+		problems.sort(Comparator.comparing(Problem::at));
 		return new Compilation(problems.stream().anyMatch(Edition::isError) ? Optional.empty()
-				: Optional.of(new Edition(catalogue, rules, order)), problems);
+				: Optional.of(new Edition(catalogue, rules, order).compiled()), problems);
 	}
 
 	/** @return the rules, table rows included, by position */
@@ -79,7 +95,7 @@ public final class Edition {
 	 */
 	public Outcome run(Job job) {
 		JobFacts facts = facts(job);
-		return new Run(rules, requirements, facts, new Verdicts(order, facts), catalogue).outcome(program.fired(facts));
+		return new Run(rules, requirements, facts, new Verdicts(order, facts), catalogue).outcome(program().fired(facts));
 	}
 
 	/**
@@ -96,9 +112,18 @@ public final class Edition {
 		return Amendment.replacing(rules, rule, List.of(others));
 	}
 
+	/**
+	 * @param after the rules of the amended book; those that read as before count as left alone, wherever they stand now. What is
+	 *            told of them names the place where they stood.
+	 * @return this book with those rules instead of its own
+	 */
+	public Amendment amend(List<Rule> after) {
+		return Amendment.between(rules, after);
+	}
+
 	/** @return the amended book, compiled for the rule engine like any other */
 	public Edition under(Amendment amendment) {
-		return new Edition(catalogue, amendment.rules(), amendment.order());
+		return new Edition(catalogue, amendment.rules(), amendment.order()).compiled();
 	}
 
 	/**
@@ -126,19 +151,6 @@ public final class Edition {
 
 	private static boolean isError(Problem problem) {
 		return problem.severity() == Problem.Severity.ERROR;
-	}
-
-	private static List<Problem> sameNames(List<Rule> rules) {
-		List<Problem> problems = new ArrayList<>();
-		Map<String, Rule> seen = new HashMap<>();
-		for (Rule rule : rules) {
-			Rule first = seen.putIfAbsent(rule.name(), rule);
-			if (first != null) {
-				problems.add(Problem.error(rule.at(), "There is already a rule called \"" + rule.name() + "\" at " + first.at() + ".",
-						"Give one of them another name."));
-			}
-		}
-		return problems;
 	}
 
 	private static Map<Setting, List<Condition>> requirements(Catalogue catalogue) {

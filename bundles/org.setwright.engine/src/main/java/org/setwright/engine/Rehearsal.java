@@ -57,6 +57,11 @@ public final class Rehearsal {
 		return touched(amendment, after) ? new Rehearsal(amendment.rules(), requirements, job, after, catalogue) : this;
 	}
 
+	/** @return what has become of each rule of this book, by its number; costs far less than the whole outcome */
+	public List<Standing> standings() {
+		return Standings.of(rules, job, verdicts);
+	}
+
 	/** @return how trying {@code rule}, a rule of this book, came out */
 	public Verdict verdict(Rule rule) {
 		return verdicts.of(rule);
