@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.setwright.book.Problem;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 
@@ -72,6 +73,13 @@ public final class Amendment {
 	/** @return how many rules are new or gone; one that was changed counts twice */
 	public int size() {
 		return added.size() + dropped.size();
+	}
+
+	/** @return what is wrong with the amended rules taken together, see {@link Reading#together}; then nothing may be made of them */
+	public List<Problem> problems() {
+		List<Problem> problems = new ArrayList<>(Reading.sameNames(rules));
+		problems.addAll(order.problems());
+		return problems;
 	}
 
 	/** @return what {@code rule}, one of the amended book, was before; empty when it is new */
