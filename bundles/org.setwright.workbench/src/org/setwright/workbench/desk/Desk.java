@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.writing.live.Tally;
 
 /**
  * Holds what is being looked at and tells everybody who shows it. There is one for the window; use it in the window's
@@ -13,6 +15,9 @@ import org.setwright.trade.catalogue.Setting;
 public final class Desk {
 	private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
 	private final EvaluationJob evaluationJob = new EvaluationJob(this::evaluated);
+	private final List<Consumer<Tally>> tallyListeners = new CopyOnWriteArrayList<>();
+	private final TallyJob tallyJob = new TallyJob(this::counted);
+	private Tally tally = Tally.NONE;
 	private DeskState state = DeskState.EMPTY;
 	private Drafts drafts = Drafts.NONE;
 	private long stamp;
@@ -25,6 +30,21 @@ public final class Desk {
 	/** @return the texts being typed now */
 	public Drafts drafts() {
 		return drafts;
+	}
+
+	/** @return what becomes of each rule on the saved jobs, as last counted; the counts follow what is typed, saved or not */
+	public Tally tally() {
+		return tally;
+	}
+
+	/** Starts to tell {@code listener} of every new count, in the window's thread. */
+	public void addTallyListener(Consumer<Tally> listener) {
+		tallyListeners.add(listener);
+	}
+
+	/** Stops telling {@code listener}. */
+	public void removeTallyListener(Consumer<Tally> listener) {
+		tallyListeners.remove(listener);
 	}
 
 	/** Starts to tell {@code listener}. */
@@ -40,6 +60,8 @@ public final class Desk {
 	/** Puts the rule book in {@code folder} on the desk, in place of the present one, and reads it. */
 	public void open(Path folder) {
 		drafts = Drafts.NONE;
+		counted(Tally.NONE);
+		tallyJob.forget();
 		become(DeskState.EMPTY.reading(folder));
 		refresh();
 	}
@@ -49,6 +71,8 @@ public final class Desk {
 		stamp++;
 		evaluationJob.cancel();
 		drafts = Drafts.NONE;
+		counted(Tally.NONE);
+		tallyJob.forget();
 		become(DeskState.EMPTY);
 	}
 
@@ -62,6 +86,7 @@ public final class Desk {
 	public void type(String path, String text) {
 		drafts = drafts.with(path, text);
 		refresh();
+		count();
 	}
 
 	/** Takes note that what was typed into the file at {@code path} has been saved or thrown away. */
@@ -95,12 +120,22 @@ public final class Desk {
 
 	/** @return whether an answer to the last change is still awaited */
 	public boolean busy() {
-		return evaluationJob.awaited();
+		return evaluationJob.awaited() || tallyJob.awaited();
+	}
+
+	private void count() {
+		state.latest().ifPresent(e -> tallyJob.ask(e.book(), drafts));
+	}
+
+	private void counted(Tally now) {
+		tally = now;
+		tallyListeners.forEach(l -> l.accept(now));
 	}
 
 	private void evaluated(EvaluationJob.Request request, Evaluation evaluation) {
 		if (request.stamp() == stamp) {
 			become(withSomeJob(state.read(evaluation, request.drafts().isEmpty())));
+			count();
 		}
 	}
 
