@@ -16,18 +16,23 @@ import org.setwright.engine.language.Rule;
 
 /** A rule book that differs from another in a few rules. Immutable; one amendment may be tried on many jobs. */
 public final class Amendment {
+	private final List<Rule> before;
 	private final List<Rule> rules;
 	private final FindingOrder order;
 	private final Map<Rule, Rule> kept;
 	private final List<Rule> dropped;
 	private final List<Rule> added;
+	private final List<Rule> mayDiffer;
+	private Reach reach;
 
-	private Amendment(List<Rule> rules, Map<Rule, Rule> kept, List<Rule> dropped) {
+	private Amendment(List<Rule> before, List<Rule> rules, Map<Rule, Rule> kept, List<Rule> dropped) {
+		this.before = before;
 		this.rules = List.copyOf(rules);
 		this.dropped = List.copyOf(dropped);
 		this.kept = kept;
 		added = rules.stream().filter(r -> !kept.containsKey(r)).toList();
 		order = FindingOrder.of(rules);
+		mayDiffer = Reach.differing(this);
 	}
 
 	static Amendment replacing(List<Rule> rules, Rule rule, List<Rule> others) {
@@ -44,7 +49,7 @@ public final class Amendment {
 		if (kept.size() == rules.size()) {
 			throw new IllegalArgumentException("not a rule of this book: " + rule.name());
 		}
-		return new Amendment(after, Collections.unmodifiableMap(kept), List.of(rule));
+		return new Amendment(rules, after, Collections.unmodifiableMap(kept), List.of(rule));
 	}
 
 	/** Whatever is written alike in the same file is the same rule. */
@@ -60,7 +65,7 @@ public final class Amendment {
 				kept.put(rule, same.poll());
 			}
 		}
-		return new Amendment(after, Collections.unmodifiableMap(kept), before.stream().filter(r -> !left.contains(r)).toList());
+		return new Amendment(before, after, Collections.unmodifiableMap(kept), before.stream().filter(r -> !left.contains(r)).toList());
 	}
 
 	/** A rule by its words. */
@@ -92,6 +97,16 @@ public final class Amendment {
 		return rules;
 	}
 
+	/** The rules of the book as it was. */
+	List<Rule> before() {
+		return before;
+	}
+
+	/** @param number of a rule of the amended book @return the number it had before; -1 for a new one */
+	public int before(int number) {
+		return reach().was()[number];
+	}
+
 	FindingOrder order() {
 		return order;
 	}
@@ -104,6 +119,19 @@ public final class Amendment {
 	/** The rules that are new. */
 	List<Rule> added() {
 		return added;
+	}
+
+	/** The rules that may come out differently on a job: the new ones, and those that ask for a finding which may. */
+	List<Rule> mayDiffer() {
+		return mayDiffer;
+	}
+
+	/** What the amendment can change in the standing of rules. */
+	synchronized Reach reach() {
+		if (reach == null) {
+			reach = Reach.of(this);
+		}
+		return reach;
 	}
 
 	/** What each rule was that the amendment leaves alone, by what it is now. */

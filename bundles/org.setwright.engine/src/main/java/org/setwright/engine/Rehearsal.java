@@ -2,6 +2,7 @@ package org.setwright.engine;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.logic.JobFacts;
@@ -62,6 +63,22 @@ public final class Rehearsal {
 		return Standings.of(rules, job, verdicts);
 	}
 
+	/**
+	 * What has become of each rule under an amended book, at the cost of what the amendment touches.
+	 *
+	 * @param amendment of the edition this was rehearsed under
+	 * @param before what {@link #standings()} says
+	 * @return by number of the rule in the amended book; empty when nothing differs for this job: rules left alone stand as before,
+	 *         and new ones are silent
+	 */
+	public Optional<List<Standing>> standings(Amendment amendment, List<Standing> before) {
+		if (staysSilent(amendment)) {
+			return Optional.empty();
+		}
+		Verdicts after = verdicts.under(amendment.order(), amendment.kept());
+		return touched(amendment, after) ? Optional.of(Standings.of(amendment, before, job, after)) : Optional.empty();
+	}
+
 	/** @return how trying {@code rule}, a rule of this book, came out */
 	public Verdict verdict(Rule rule) {
 		return verdicts.of(rule);
@@ -80,7 +97,7 @@ public final class Rehearsal {
 
 	private boolean touched(Amendment amendment, Verdicts after) {
 		return amendment.dropped().stream().anyMatch(r -> speaks(verdicts.of(r)))
-				|| amendment.rules().stream().anyMatch(r -> differs(after.of(r), amendment.kept().get(r)));
+				|| amendment.mayDiffer().stream().anyMatch(r -> differs(after.of(r), amendment.kept().get(r)));
 	}
 
 	private boolean differs(Verdict after, Rule before) {

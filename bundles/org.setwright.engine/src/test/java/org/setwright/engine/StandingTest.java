@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -75,21 +76,16 @@ class StandingTest {
 			Rehearsal first = before.rehearse(job);
 			Rehearsal amended = first.under(amendment);
 			List<Standing> fresh = after.rehearse(job).standings();
-			assertEquals(fresh, amended == first ? untouched(rules, amendment, first.standings(), before) : amended.standings());
+			List<Standing> untouched = untouched(rules, amendment, first.standings());
+			assertEquals(fresh, amended == first ? untouched : amended.standings());
+			assertEquals(fresh, first.standings(amendment, first.standings()).orElse(untouched));
+			assertEquals(amended == first, first.standings(amendment, first.standings()).isEmpty());
 		}
 	}
 
 	/** What the amendment leaves alone stands as before, and what is new is silent. */
-	private static List<Standing> untouched(List<Rule> rules, Amendment amendment, List<Standing> standings, Edition before) {
-		return rules.stream().map(r -> amendment.before(r).map(w -> standings.get(number(w, before))).orElse(Standing.SILENT)).toList();
-	}
-
-	private static int number(Rule rule, Edition edition) {
-		int number = 0;
-		while (edition.rules().get(number) != rule) {
-			number++;
-		}
-		return number;
+	private static List<Standing> untouched(List<Rule> rules, Amendment amendment, List<Standing> standings) {
+		return IntStream.range(0, rules.size()).map(amendment::before).mapToObj(was -> was < 0 ? Standing.SILENT : standings.get(was)).toList();
 	}
 
 	@Test

@@ -15,7 +15,7 @@ import org.setwright.trade.catalogue.Catalogue;
 /**
  * How long it takes from a change in the text of a rule until it is known what becomes of every rule on every job. Run only when
  * asked for, see DEVELOPERS.md. A change is one of: a comparison turned round, another authority, a value changed, a rule cut off
- * half-way, the rule as it was; each in a rule picked at random, on top of those before.
+ * half-way, the file as it was; these follow on each other in one file, then in another picked at random.
  */
 class EditBenchmarkTest {
 	private static final int JOBS = 200;
@@ -40,11 +40,16 @@ class EditBenchmarkTest {
 		Random random = new Random(rules);
 		double[] took = new double[MEASURED];
 		int unreadable = 0;
+		int at = 0;
 		Book now = book;
 		for (int i = -WARM_UP; i < MEASURED; i++) {
-			Book.RuleFile file = now.ruleFiles().get(random.nextInt(now.ruleFiles().size()));
-			Book.RuleFile original = book.ruleFiles().get(now.ruleFiles().indexOf(file));
-			String changed = i % 4 == 3 ? original.text() : changed(file.text(), random, i % 4 == 2);
+			at = Math.floorMod(i, 4) == 0 ? random.nextInt(book.ruleFiles().size()) : at;
+			Book.RuleFile file = now.ruleFiles().get(at);
+			String changed = switch (Math.floorMod(i, 4)) {
+				case 0, 1 -> changed(file.text(), random, false);
+				case 2 -> changed(file.text(), random, true);
+				default -> book.ruleFiles().get(at).text();
+			};
 			long start = System.nanoTime();
 			now = now.withRules(new Book.RuleFile(file.path(), changed));
 			Tally tally = live.count(now, () -> false).orElseThrow();

@@ -89,27 +89,23 @@ public final class LiveTally {
 			before = new Tried(job, rehearsal, rehearsal.standings());
 			tried.put(job.path(), before);
 		}
-		Rehearsal after = before.rehearsal.under(amendment);
-		boolean touched = after != before.rehearsal;
-		return new Tally.Job(job.path(), touched ? after.standings() : before.standings, touched);
+		Optional<List<Standing>> after = before.rehearsal.standings(amendment, before.standings);
+		return new Tally.Job(job.path(), after.orElse(before.standings), after.isPresent());
 	}
 
 	private Tally.Rules numbered(Understood now, List<Rule> rules, Amendment amendment) {
-		Map<Rule, Integer> old = new IdentityHashMap<>();
-		for (Rule rule : base.rules()) {
-			old.put(rule, old.size());
-		}
-		Map<Rule, Integer> fresh = new IdentityHashMap<>();
+		Map<Rule, Integer> numbers = new IdentityHashMap<>();
 		List<Integer> before = new ArrayList<>();
 		Map<String, Tally.Shown> shown = new HashMap<>();
 		for (Rule rule : rules) {
-			before.add(amendment.before(rule).map(old::get).orElse(-1));
-			shown.put(rule.name(), new Tally.Shown(fresh.size(), false));
-			fresh.put(rule, fresh.size());
+			int number = numbers.size();
+			before.add(amendment.before(number));
+			shown.put(rule.name(), new Tally.Shown(number, false));
+			numbers.put(rule, number);
 		}
 		now.standIns().forEach((name, rule) -> {
 			shown.remove(rule.name());
-			shown.put(name, new Tally.Shown(fresh.get(rule), true));
+			shown.put(name, new Tally.Shown(numbers.get(rule), true));
 		});
 		return new Tally.Rules(before, shown);
 	}
