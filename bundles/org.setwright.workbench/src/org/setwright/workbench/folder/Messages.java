@@ -9,6 +9,7 @@ final class Messages extends NLS {
 	public static String OpenBookHandler_notABook;
 	public static String OpenBookHandler_title;
 	public static String OpenBook_cannotOpen;
+	public static String OpenBook_importStuck;
 	public static String OpenBook_name;
 	public static String Places_cannotOpen;
 	public static String Places_gone;

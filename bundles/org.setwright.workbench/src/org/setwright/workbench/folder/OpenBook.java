@@ -1,5 +1,6 @@
 package org.setwright.workbench.folder;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.core.runtime.CoreException;
@@ -9,6 +10,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.statushandlers.StatusManager;
+import org.setwright.book.history.UnfinishedImports;
 import org.setwright.workbench.desk.Desk;
 
 /** Opens a rule book: links its folder, reads it, notes it among the recent ones. */
@@ -29,6 +32,12 @@ public final class OpenBook {
 	/** Opens the book in the background, with progress. */
 	public void open(Path folder) {
 		ICoreRunnable link = monitor -> {
+			try {
+				UnfinishedImports.settle(folder);
+			} catch (IOException e) {
+				StatusManager.getManager().handle(new Status(IStatus.WARNING, OpenBook.class, NLS.bind(Messages.OpenBook_importStuck, folder), e),
+						StatusManager.SHOW | StatusManager.LOG);
+			}
 			try {
 				BookProject.link(folder, monitor);
 			} catch (CoreException e) {

@@ -71,4 +71,25 @@ class HistoryTest {
 		assertEquals(3, typed.exit());
 		assertTrue(typed.err().contains("--into"), typed.err());
 	}
+
+	@Test
+	void anImportThatWasCutOffIsFinishedBeforeTheBookIsRead() throws IOException {
+		Path left = Files.createDirectories(folder.resolve(".importing-1/files")).getParent();
+		Files.writeString(left.resolve("lock"), "");
+		Files.writeString(left.resolve("ready"), "jobs");
+		Files.writeString(left.resolve("files/a.yaml"), "job: Alder Close\n");
+		Typed typed = at.type("jobs");
+		assertTrue(typed.out().contains("Alder Close"), typed.out());
+		assertTrue(typed.err().contains("all of its jobs are there now"), typed.err());
+		assertFalse(Files.exists(left));
+		assertEquals("", at.type("jobs").err(), "said once");
+	}
+
+	@Test
+	void anImportThatCannotBeFinishedIsSaid() throws IOException {
+		Path left = Files.createDirectories(folder.resolve(".importing-1/files")).getParent();
+		Files.writeString(left.resolve("lock"), "");
+		Files.writeString(left.resolve("ready"), "../jobs");
+		assertTrue(at.type("jobs").err().contains("cannot be finished"));
+	}
 }

@@ -38,8 +38,7 @@ import org.setwright.trade.catalogue.Value;
  */
 public final class HistoryExport {
 	private final Catalogue catalogue;
-	private final List<Problem> problems = new ArrayList<>();
-	private int more;
+	private final FaultList faults = new FaultList(HistoryResult.MOST_LISTED);
 
 	/** @param catalogue which facts and settings there are */
 	public HistoryExport(Catalogue catalogue) {
@@ -55,8 +54,8 @@ public final class HistoryExport {
 	public HistoryResult run(Path jobs, Path csv, Watcher watcher) throws IOException {
 		List<Path> files = files(jobs);
 		Set<String> columns = columns(files);
-		if (!problems.isEmpty()) {
-			return new HistoryResult(files.size(), problems, more, false);
+		if (!faults.isEmpty()) {
+			return faults.result(files.size(), false);
 		}
 		Path waiting = csv.toAbsolutePath().resolveSibling(".exporting-" + UUID.randomUUID() + ".csv");
 		try {
@@ -67,12 +66,12 @@ public final class HistoryExport {
 					Map<String, String> cells = cells(read(file).job());
 					printer.printRecord(columns.stream().map(c -> cells.getOrDefault(c, "")).toList());
 					if (!watcher.goOn(++done, files.size())) {
-						return new HistoryResult(done, problems, more, true);
+						return faults.result(done, true);
 					}
 				}
 			}
 			Files.move(waiting, csv, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-			return new HistoryResult(done, problems, more, false);
+			return faults.result(done, false);
 		} finally {
 			Files.deleteIfExists(waiting);
 		}
@@ -101,13 +100,7 @@ public final class HistoryExport {
 			if (read.sound()) {
 				columns.addAll(cells(read.job()).keySet());
 			}
-			for (Problem problem : read.problems()) {
-				if (problem.severity() == Problem.Severity.ERROR && problems.size() < HistoryResult.MOST_LISTED) {
-					problems.add(problem);
-				} else if (problem.severity() == Problem.Severity.ERROR) {
-					more++;
-				}
-			}
+			read.problems().stream().filter(p -> p.severity() == Problem.Severity.ERROR).forEach(p -> faults.add(Fault.of(p)));
 		}
 		return columns;
 	}

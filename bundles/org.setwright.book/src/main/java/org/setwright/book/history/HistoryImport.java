@@ -4,12 +4,8 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -32,23 +27,39 @@ import org.setwright.trade.catalogue.Catalogue;
 
 /**
  * Makes a job file of every row of a CSV file with headings. All of them or none: the files are first written to a folder
- * beside the one they are for, and moved only when every row could be read.
+ * beside the one they are for, and moved only when every row could be read; see {@link UnfinishedImports} for what happens
+ * should the program be cut off in the middle of that.
  */
 public final class HistoryImport {
-	private static final int LONGEST_FILE_NAME = 60;
 	private static final int BYTE_ORDER_MARK = 0xFEFF;
 	private final String file;
 	private final Catalogue catalogue;
 	private final Mapping mapping;
 	private final Set<String> names = new HashSet<>();
-	private final List<Problem> problems = new ArrayList<>();
-	private int more;
+	private final Staging.Disk disk;
+	private final FaultList faults;
 
 	/** @param file name of the CSV file, for positions */
 	public HistoryImport(String file, Catalogue catalogue, Mapping mapping) {
+		this(file, catalogue, mapping, HistoryResult.MOST_LISTED);
+	}
+
+	/** @param mostListed how many faults to list at most */
+	public HistoryImport(String file, Catalogue catalogue, Mapping mapping, int mostListed) {
+		this(file, catalogue, mapping, mostListed, Staging.Disk.REAL);
+	}
+
+	HistoryImport(String file, Catalogue catalogue, Mapping mapping, int mostListed, Staging.Disk disk) {
 		this.file = file;
 		this.catalogue = catalogue;
 		this.mapping = mapping;
+		this.disk = disk;
+		faults = new FaultList(mostListed);
+	}
+
+	/** What is done with a job that could be read. @param text of its file */
+	private interface Taker {
+		void take(JobCase job, String text) throws IOException;
 	}
 
 	/** @return the headings of a CSV file */
@@ -82,6 +93,8 @@ public final class HistoryImport {
 	}
 
 	/**
+	 * Imports; use an object of this class for one import only.
+	 *
 	 * @param csv read to its end, row by row
 	 * @param jobs the folder the files are for; made when missing
 	 * @param taken names of jobs that exist already
@@ -89,32 +102,49 @@ public final class HistoryImport {
 	 * @throws IOException when the file cannot be read or the folder cannot be written; nothing is left of it then
 	 */
 	public HistoryResult run(Reader csv, Path jobs, Set<String> taken, Watcher watcher) throws IOException {
+		Staging staging = Staging.beside(jobs, disk);
+		try (staging) {
+			HistoryResult result = read(csv, taken, watcher, (job, text) -> {
+				if (faults.isEmpty()) {
+					Files.writeString(staging.files().resolve(JobFileName.of(job.name(), staging.files(), jobs)), text);
+				}
+			});
+			if (result.cancelled() || !result.faults().isEmpty()) {
+				staging.discard();
+			} else {
+				staging.place(jobs, watcher);
+			}
+			return result;
+		} catch (IOException | RuntimeException failed) {
+			staging.discardUnlessPlaced();
+			throw failed;
+		}
+	}
+
+	/** Reads all rows as {@link #run} does, and writes nothing. */
+	public HistoryResult check(Reader csv, Set<String> taken, Watcher watcher) throws IOException {
+		return read(csv, taken, watcher, (job, text) -> {
+			// it can be written, and that is all
+		});
+	}
+
+	private HistoryResult read(Reader csv, Set<String> taken, Watcher watcher, Taker taker) throws IOException {
 		taken.forEach(n -> names.add(key(n)));
-		Path parent = jobs.toAbsolutePath().getParent();
-		Files.createDirectories(parent);
-		Path waiting = Files.createDirectory(parent.resolve(".importing-" + UUID.randomUUID()));
 		try (CSVParser rows = parser(csv)) {
 			Map<String, Target> targets = targets(rows.getHeaderNames());
 			int done = 0;
-			for (CSVRecord row : problems.isEmpty() ? rows : List.<CSVRecord>of()) {
-				job(row, targets, waiting, jobs);
+			for (CSVRecord row : faults.isEmpty() ? rows : List.<CSVRecord>of()) {
+				job(row, targets, taker);
 				done++;
 				if (!watcher.goOn(done, 0)) {
-					return new HistoryResult(done, problems, more, true);
+					return faults.result(done, true);
 				}
 			}
-			if (problems.isEmpty()) {
-				move(waiting, jobs);
-			}
-			return new HistoryResult(done, problems, more, false);
+			return faults.result(done, false);
 		} catch (UncheckedIOException | IllegalArgumentException | IllegalStateException unreadable) {
-			more = 0;
-			problems.clear();
-			problem(Problem.error(Position.whole(file), "The file is no CSV that can be read (" + unreadable.getMessage() + ").",
-					"Save it anew as CSV with commas, one heading for each column, and quotation marks where needed."));
-			return new HistoryResult(0, problems, more, false);
-		} finally {
-			delete(waiting);
+			faults.only(Fault.of(Problem.error(Position.whole(file), "The file is no CSV that can be read (" + unreadable.getMessage() + ").",
+					"Save it anew as CSV with commas, one heading for each column, and quotation marks where needed.")));
+			return faults.result(0, false);
 		}
 	}
 
@@ -124,10 +154,10 @@ public final class HistoryImport {
 			Optional<Target> target = Target.of(mapping.column(heading).to(), catalogue);
 			if (target.isEmpty()) {
 				String near = Nearest.to(heading, Target.names(catalogue)).map(n -> "; perhaps \"" + n + "\" is meant").orElse("");
-				problem(Problem.error(new Position(file, 1, 0), "Nobody says what the column \"" + heading + "\" means" + near + ".",
+				faults.add(new Fault(new Position(file, 1, 0), 1, "", "Nobody says what the column \"" + heading + "\" means" + near + ".",
 						"Say it in the mapping, or write \"ignore\" there."));
 			} else if (targets.containsValue(target.get()) && !(target.get() instanceof Target.Ignored)) {
-				problem(Problem.error(new Position(file, 1, 0), "Two columns both say \"" + target.get().name() + "\".", "Map one of them to \"ignore\"."));
+				faults.add(new Fault(new Position(file, 1, 0), 1, "", "Two columns both say \"" + target.get().name() + "\".", "Map one of them to \"ignore\"."));
 			} else {
 				targets.put(heading, target.get());
 			}
@@ -135,85 +165,35 @@ public final class HistoryImport {
 		return targets;
 	}
 
-	private void job(CSVRecord row, Map<String, Target> targets, Path waiting, Path jobs) throws IOException {
+	private void job(CSVRecord row, Map<String, Target> targets, Taker taker) throws IOException {
 		Position at = new Position(file, (int) row.getParser().getCurrentLineNumber(), 0);
-		RowReader reader = new RowReader(at);
+		int number = (int) row.getRecordNumber() + 1;
 		if (!row.isConsistent()) {
-			problem(Problem.error(at, "The row has " + row.size() + " cells, and there are " + targets.size() + " headings.", "Add or remove commas."));
+			faults.add(new Fault(at, number, "", "The row has " + row.size() + " cells, and there are " + targets.size() + " headings.", "Add or remove commas."));
 			return;
 		}
+		RowReader reader = new RowReader(at, number);
 		targets.forEach((heading, target) -> reader.cell(heading, target, row.get(heading), text(heading, target, row.get(heading))));
 		JobCase job = reader.job("jobs/x.yaml");
-		if (reader.problems().isEmpty() && !names.add(key(job.name()))) {
-			problem(Problem.error(at, "There is already a job called \"" + job.name() + "\".", "Give one of the two another name."));
+		if (reader.faults().isEmpty() && !names.add(key(job.name()))) {
+			faults.add(new Fault(at, number, "", "There is already a job called \"" + job.name() + "\".", "Give one of the two another name."));
+		} else if (reader.faults().isEmpty()) {
+			take(job, at, number, taker);
 		}
-		reader.problems().forEach(this::problem);
-		if (problems.isEmpty()) {
-			write(job, at, waiting, jobs);
+		reader.faults().forEach(faults::add);
+	}
+
+	private void take(JobCase job, Position at, int number, Taker taker) throws IOException {
+		try {
+			taker.take(job, new JobWriter(catalogue).write(job));
+		} catch (JobNotWritten refused) {
+			faults.add(new Fault(at, number, "", refused.problem().what(), refused.problem().remedy()));
 		}
 	}
 
 	/** Notes are taken as they are. */
 	private String text(String heading, Target target, String cell) {
 		return target instanceof Target.Notes ? cell : mapping.column(heading).read(cell);
-	}
-
-	private void write(JobCase job, Position at, Path waiting, Path jobs) throws IOException {
-		try {
-			Files.writeString(free(job.name(), waiting, jobs), new JobWriter(catalogue).write(job));
-		} catch (JobNotWritten refused) {
-			problem(Problem.error(at, refused.problem().what(), refused.problem().remedy()));
-		}
-	}
-
-	private static Path free(String name, Path waiting, Path jobs) {
-		String words = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-		String stem = words.isEmpty() ? "job" : words.substring(0, Math.min(words.length(), LONGEST_FILE_NAME));
-		String file = stem + ".yaml";
-		for (int i = 2; Files.exists(waiting.resolve(file)) || Files.exists(jobs.resolve(file)); i++) {
-			file = stem + "-" + i + ".yaml";
-		}
-		return waiting.resolve(file);
-	}
-
-	/** In one step when there is no folder yet. Else file by file; should one not move, those moved before it move back. */
-	private static void move(Path waiting, Path jobs) throws IOException {
-		if (!Files.exists(jobs, LinkOption.NOFOLLOW_LINKS)) {
-			Files.move(waiting, jobs, StandardCopyOption.ATOMIC_MOVE);
-			return;
-		}
-		List<Path> moved = new ArrayList<>();
-		try (DirectoryStream<Path> files = Files.newDirectoryStream(waiting)) {
-			for (Path from : files) {
-				Files.move(from, jobs.resolve(from.getFileName()));
-				moved.add(from.getFileName());
-			}
-		} catch (IOException stuck) {
-			for (Path name : moved) {
-				Files.move(jobs.resolve(name), waiting.resolve(name));
-			}
-			throw stuck;
-		}
-	}
-
-	private static void delete(Path folder) throws IOException {
-		if (!Files.exists(folder)) {
-			return;
-		}
-		try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
-			for (Path file : files) {
-				Files.delete(file);
-			}
-		}
-		Files.delete(folder);
-	}
-
-	private void problem(Problem problem) {
-		if (problems.size() < HistoryResult.MOST_LISTED) {
-			problems.add(problem);
-		} else {
-			more++;
-		}
 	}
 
 	private static String key(String name) {

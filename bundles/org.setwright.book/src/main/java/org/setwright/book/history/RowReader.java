@@ -17,7 +17,6 @@ import org.setwright.book.JobCase.Expectation;
 import org.setwright.book.JobCase.Settled;
 import org.setwright.book.Misfit;
 import org.setwright.book.Position;
-import org.setwright.book.Problem;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.catalogue.FactKind;
@@ -31,7 +30,8 @@ final class RowReader {
 	private static final String NONE = "none";
 	private static final String FITTED = "fitted";
 	private final Position at;
-	private final List<Problem> problems = new ArrayList<>();
+	private final int row;
+	private final List<Fault> faults = new ArrayList<>();
 	private final Map<FactKind, TreeMap<Integer, Map<Field, Value>>> answers = new LinkedHashMap<>();
 	private final Map<FactKind, String> presence = new LinkedHashMap<>();
 	private final Map<Setting, Expectation> expected = new LinkedHashMap<>();
@@ -40,9 +40,10 @@ final class RowReader {
 	private String name = "";
 	private String notes = "";
 
-	/** @param at the row */
-	RowReader(Position at) {
+	/** @param at where the row ends @param row its number, the headings counted */
+	RowReader(Position at, int row) {
 		this.at = at;
+		this.row = row;
 	}
 
 	/** Takes one cell. @param heading of its column, for problems @param cell what is written @param text what that means */
@@ -103,18 +104,18 @@ final class RowReader {
 	}
 
 	private void problem(String heading, String what, String remedy) {
-		problems.add(Problem.error(at, "Column " + Misfit.quoted(heading) + ": " + what, remedy));
+		faults.add(new Fault(at, row, heading, what, remedy));
 	}
 
 	/** @return what is wrong with the row so far */
-	List<Problem> problems() {
-		return problems;
+	List<Fault> faults() {
+		return faults;
 	}
 
-	/** @return the job; meaningless when there are problems */
+	/** @return the job; meaningless when there are faults */
 	JobCase job(String path) {
 		if (name.isBlank()) {
-			problems.add(Problem.error(at, "The row has no name for its job.", "Fill the column \"job\", or map a column to it."));
+			faults.add(new Fault(at, row, "", "The row has no name for its job.", "Fill the column \"job\", or map a column to it."));
 		}
 		Job job = Job.blank();
 		for (FactKind kind : kinds()) {

@@ -43,6 +43,7 @@ public final class ExportCommand implements Callable<Integer> {
 		if (!Files.isDirectory(jobs)) {
 			throw Refusal.couldNotRun("There is no folder " + jobs + "; name one that holds job files.");
 		}
+		book.settleImports(jobs.toAbsolutePath().getParent());
 		ProgressLine progress = new ProgressLine(surroundings, "jobs");
 		try {
 			HistoryResult result = new HistoryExport(surroundings.catalogue()).run(jobs, surroundings.folder().resolve(csv), (done, all) -> {

@@ -76,12 +76,15 @@ public final class ImportCommand implements Callable<Integer> {
 		if (map != null) {
 			Mapping.Read read = Mapping.read(map.toString(), Files.readString(surroundings.folder().resolve(map)), surroundings.catalogue());
 			if (!read.problems().isEmpty()) {
-				return delivery.deliver(new HistoryReport("import", new HistoryResult(0, read.problems(), 0, false), map.toString()));
+				return delivery.deliver(new HistoryReport("import", HistoryResult.refused(read.problems()), map.toString()));
 			}
 			mapping = read.mapping();
 		}
 		Book open = into == null ? book.read() : null;
 		Path jobs = into == null ? open.folder().resolve("jobs") : surroundings.folder().resolve(into);
+		if (into != null && jobs.toAbsolutePath().getParent() != null) {
+			book.settleImports(jobs.toAbsolutePath().getParent());
+		}
 		Set<String> taken = into == null ? open.jobs().stream().map(JobCase::name).collect(Collectors.toSet()) : Set.of();
 		int rows;
 		try (Reader reader = Files.newBufferedReader(file)) {
@@ -91,14 +94,26 @@ public final class ImportCommand implements Callable<Integer> {
 			throw Refusal.couldNotRun("A book holds at most " + Book.MOST_JOBS + " jobs, and it would come to " + (rows + open.jobs().size())
 					+ ". Name another folder with --into, or split the file over several books.");
 		}
-		ProgressLine progress = new ProgressLine(surroundings, "jobs");
+		Watcher watcher = new Watcher(new ProgressLine(surroundings, "jobs read"), new ProgressLine(surroundings, "steps to put them in place"), rows);
 		try (Reader reader = Files.newBufferedReader(file)) {
-			HistoryResult result = new HistoryImport(csv.toString(), surroundings.catalogue(), mapping).run(reader, jobs, taken, (done, uncounted) -> {
-				progress.done(done, rows);
-				return !progress.cancelled();
-			});
-			progress.finished();
+			HistoryResult result = new HistoryImport(csv.toString(), surroundings.catalogue(), mapping).run(reader, jobs, taken, watcher);
+			watcher.reading().finished();
+			watcher.putting().finished();
 			return delivery.deliver(new HistoryReport("import", result, jobs.toString()));
+		}
+	}
+
+	/** Shows how far it is: reading first, then putting in place. */
+	private record Watcher(ProgressLine reading, ProgressLine putting, int rows) implements HistoryResult.Watcher {
+		@Override
+		public boolean goOn(int jobs, int uncounted) {
+			reading.done(jobs, rows);
+			return !reading.cancelled();
+		}
+
+		@Override
+		public void placing(int steps, int all) {
+			putting.done(steps, all);
 		}
 	}
 }

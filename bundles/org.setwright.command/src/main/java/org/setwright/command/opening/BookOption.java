@@ -1,9 +1,11 @@
 package org.setwright.command.opening;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.setwright.book.Book;
 import org.setwright.book.BookReader;
+import org.setwright.book.history.UnfinishedImports;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.terminal.Surroundings;
 import picocli.CommandLine.Option;
@@ -24,7 +26,22 @@ public final class BookOption {
 
 	/** @return the book as read */
 	public Book read() {
-		return BookReader.read(folder(), surroundings.catalogue());
+		Path folder = folder();
+		settleImports(folder);
+		return BookReader.read(folder, surroundings.catalogue());
+	}
+
+	/** Half of an import that was cut off would count as the jobs of the book. @param folder in which job folders stand */
+	public void settleImports(Path folder) {
+		try {
+			UnfinishedImports.Found found = UnfinishedImports.settle(folder);
+			if (found.finished() > 0) {
+				surroundings.err().println(surroundings.name() + ": An import that was cut off has been finished: all of its jobs are there now.");
+			}
+		} catch (IOException stuck) {
+			surroundings.err().println(surroundings.name() + ": An import into " + folder + " was cut off and cannot be finished, so some of its jobs are missing ("
+					+ stuck.getMessage() + "). Check the disk, and who may write that folder; then say the same again.");
+		}
 	}
 
 	/** @return the book, read and compiled */
