@@ -4,8 +4,10 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,6 +69,32 @@ public final class HistoryImport {
 		try (CSVParser rows = parser(csv)) {
 			return rows.getHeaderNames();
 		}
+	}
+
+	/**
+	 * @param most how many rows to read
+	 * @return how a CSV file begins
+	 * @throws IOException when it cannot be read, or is no CSV with a heading for each column; says why in a sentence
+	 */
+	public static Preview preview(Reader csv, int most) throws IOException {
+		try (CSVParser rows = parser(csv)) {
+			List<List<String>> first = new ArrayList<>();
+			var next = rows.iterator();
+			while (first.size() < most && next.hasNext()) {
+				first.add(next.next().toList());
+			}
+			return new Preview(rows.getHeaderNames(), first, next.hasNext());
+		} catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException unreadable) {
+			Problem why = noCsv("", unreadable);
+			throw new IOException(why.what() + " " + why.remedy(), unreadable);
+		}
+	}
+
+	private static Problem noCsv(String file, Exception unreadable) {
+		boolean letters = unreadable instanceof CharacterCodingException || unreadable.getCause() instanceof CharacterCodingException;
+		return letters ? Problem.error(Position.whole(file), "The file holds letters that are not written as UTF-8.", "Save it anew as CSV in UTF-8.")
+				: Problem.error(Position.whole(file), "The file is no CSV that can be read (" + unreadable.getMessage() + ").",
+						"Save it anew as CSV with commas, one heading for each column, and quotation marks where needed.");
 	}
 
 	/** @return how many rows a CSV file has, its headings not counted */
@@ -141,9 +169,8 @@ public final class HistoryImport {
 				}
 			}
 			return faults.result(done, false);
-		} catch (UncheckedIOException | IllegalArgumentException | IllegalStateException unreadable) {
-			faults.only(Fault.of(Problem.error(Position.whole(file), "The file is no CSV that can be read (" + unreadable.getMessage() + ").",
-					"Save it anew as CSV with commas, one heading for each column, and quotation marks where needed.")));
+		} catch (CharacterCodingException | UncheckedIOException | IllegalArgumentException | IllegalStateException unreadable) {
+			faults.only(Fault.of(noCsv(file, unreadable)));
 			return faults.result(0, false);
 		}
 	}

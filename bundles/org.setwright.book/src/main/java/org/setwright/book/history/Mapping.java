@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.setwright.book.Nearest;
 import org.setwright.book.Position;
 import org.setwright.book.Problem;
@@ -43,8 +45,25 @@ public record Mapping(Map<String, Column> columns) {
 			values = Map.copyOf(values);
 		}
 
+		/** Says no more than what the column means. */
+		public Column(String to) {
+			this(to, Map.of(), "");
+		}
+
+		/** @return the same with {@code meaning} read for what is written; an empty one takes that back */
+		public Column reading(String written, String meaning) {
+			Map<String, String> changed = new LinkedHashMap<>(values);
+			String key = written.strip().toLowerCase(Locale.ROOT);
+			if (meaning.isBlank() || meaning.strip().equalsIgnoreCase(key)) {
+				changed.remove(key);
+			} else {
+				changed.put(key, meaning.strip());
+			}
+			return new Column(to, changed, unit);
+		}
+
 		/** @return what a cell means */
-		String read(String cell) {
+		public String read(String cell) {
 			String text = cell.strip();
 			String value = values.getOrDefault(text.toLowerCase(Locale.ROOT), text);
 			return !unit.isEmpty() && value.matches("[+-]?[\\d,]*\\.?\\d+") ? value + " " + unit : value;
@@ -56,8 +75,19 @@ public record Mapping(Map<String, Column> columns) {
 	}
 
 	/** @return the column headed {@code heading}; one that says by itself what it means when nothing is said of it */
-	Column column(String heading) {
-		return columns.getOrDefault(heading.strip().toLowerCase(Locale.ROOT), new Column(heading.strip(), Map.of(), ""));
+	public Column column(String heading) {
+		return columns.getOrDefault(key(heading), new Column(heading.strip()));
+	}
+
+	/** @return the same saying {@code column} of the column headed {@code heading} */
+	public Mapping with(String heading, Column column) {
+		Map<String, Column> changed = new LinkedHashMap<>(columns);
+		changed.put(key(heading), column);
+		return new Mapping(changed);
+	}
+
+	private static String key(String heading) {
+		return heading.strip().toLowerCase(Locale.ROOT);
 	}
 
 	/**
@@ -74,7 +104,7 @@ public record Mapping(Map<String, Column> columns) {
 				.flatMap(m -> m.entries().stream().filter(e -> e.key().text().equals("columns")).map(Entry::value).findFirst());
 		if (listed.orElse(null) instanceof YamlNode.Mapping all) {
 			for (Entry entry : all.entries()) {
-				column(entry.value()).filter(c -> known(c, catalogue)).ifPresentOrElse(c -> columns.put(entry.key().text().strip().toLowerCase(Locale.ROOT), c),
+				column(entry.value()).filter(c -> known(c, catalogue)).ifPresentOrElse(c -> columns.put(key(entry.key().text()), c),
 						() -> problems.add(unknown(at(file, source, entry.value().start()), entry, catalogue)));
 			}
 		} else if (problems.isEmpty()) {
@@ -101,7 +131,7 @@ public record Mapping(Map<String, Column> columns) {
 
 	private static Optional<Column> column(YamlNode written) {
 		if (written instanceof Scalar to && !to.saysNothing()) {
-			return Optional.of(new Column(to.text(), Map.of(), ""));
+			return Optional.of(new Column(to.text()));
 		} else if (written instanceof YamlNode.Mapping mapping) {
 			Map<String, String> values = new LinkedHashMap<>();
 			Map<String, String> words = new LinkedHashMap<>();
@@ -118,15 +148,37 @@ public record Mapping(Map<String, Column> columns) {
 		return Optional.empty();
 	}
 
-	/** @return the text of a mapping to begin with: what each heading means where it says so or nearly so, else "ignore" */
+	/** @return a mapping to begin with: what each heading means where it says so or nearly so, else "ignore" */
+	public static Mapping guess(List<String> headings, Catalogue catalogue) {
+		Mapping guessed = NONE;
+		for (String heading : headings) {
+			String to = Target.of(heading, catalogue).map(Target::name).or(() -> Nearest.to(heading, Target.names(catalogue))).orElse(Target.IGNORE);
+			guessed = guessed.with(heading, new Column(to));
+		}
+		return guessed;
+	}
+
+	/** @return the text of a mapping to begin with, see {@link #guess} */
 	public static String draft(List<String> headings, Catalogue catalogue) {
+		return guess(headings, catalogue).text(headings);
+	}
+
+	/** @return what this says of the columns headed {@code headings}, as text that {@link #read} reads */
+	public String text(List<String> headings) {
 		StringBuilder text = new StringBuilder("# What each column means. \"ignore\" leaves one out; the words are listed by: setwright words\n"
 				+ "# A column may also say more:  Area: { to: building floor area, unit: ft2 }\n"
 				+ "#                              Type: { to: outdoor unit kind, values: { HP: air-source heat pump } }\ncolumns:\n");
-		for (String heading : headings) {
-			String to = Target.of(heading, catalogue).map(Target::name).or(() -> Nearest.to(heading, Target.names(catalogue))).orElse(Target.IGNORE);
-			text.append("  ").append(YamlWords.of(heading.strip(), false)).append(": ").append(YamlWords.of(to, false)).append('\n');
-		}
+		headings.forEach(h -> text.append("  ").append(YamlWords.of(h.strip(), false)).append(": ").append(text(column(h))).append('\n'));
 		return text.toString();
+	}
+
+	private static String text(Column column) {
+		if (column.values().isEmpty() && column.unit().isEmpty()) {
+			return YamlWords.of(column.to(), false);
+		}
+		String values = new TreeMap<>(column.values()).entrySet().stream().map(e -> YamlWords.of(e.getKey(), true) + ": " + YamlWords.of(e.getValue(), true))
+				.collect(Collectors.joining(", ", ", values: { ", " }"));
+		return "{ to: " + YamlWords.of(column.to(), true) + (column.unit().isEmpty() ? "" : ", unit: " + YamlWords.of(column.unit(), true))
+				+ (column.values().isEmpty() ? "" : values) + " }";
 	}
 }
