@@ -1,0 +1,24 @@
+package org.setwright.workbench.history;
+
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.wizard.WizardDialog;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.handlers.HandlerUtil;
+import org.setwright.book.Book;
+import org.setwright.workbench.desk.Desk;
+import org.setwright.workbench.desk.Evaluation;
+
+/** Exports the jobs of the open book as one CSV file. */
+public final class ExportHandler extends AbstractHandler {
+
+	@Override
+	public Object execute(ExecutionEvent event) {
+		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindow(event);
+		window.getService(Desk.class).state().latest().map(Evaluation::book).map(Book::folder).ifPresentOrElse(
+				folder -> new WizardDialog(window.getShell(), new ExportWizard(folder)).open(),
+				() -> MessageDialog.openInformation(window.getShell(), Messages.ExportWizard_title, Messages.ImportHandler_noBook));
+		return null;
+	}
+}

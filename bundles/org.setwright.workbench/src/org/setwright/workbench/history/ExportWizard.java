@@ -1,0 +1,75 @@
+package org.setwright.workbench.history;
+
+import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.wizard.Wizard;
+import org.eclipse.osgi.util.NLS;
+import org.setwright.book.history.HistoryExport;
+import org.setwright.book.history.HistoryResult;
+import org.setwright.trade.Trade;
+
+/** Writes the saved jobs of a book as one CSV file. */
+public final class ExportWizard extends Wizard {
+	private final Path jobs;
+	private final ExportPage page;
+
+	/** @param book the folder of the book */
+	public ExportWizard(Path book) {
+		jobs = book.resolve("jobs"); //$NON-NLS-1$
+		page = new ExportPage();
+		setWindowTitle(Messages.ExportWizard_title);
+		setNeedsProgressMonitor(true);
+	}
+
+	@Override
+	public void addPages() {
+		addPage(page);
+	}
+
+	@Override
+	public boolean performFinish() {
+		page.setErrorMessage(null);
+		HistoryResult[] came = new HistoryResult[1];
+		Path csv = page.file();
+		try {
+			getContainer().run(true, true, monitor -> {
+				try {
+					came[0] = export(csv, monitor);
+				} catch (IOException e) {
+					throw new InvocationTargetException(e);
+				}
+			});
+		} catch (InvocationTargetException e) {
+			if (!(e.getCause() instanceof IOException)) {
+				throw new IllegalStateException(e.getCause());
+			}
+			page.setErrorMessage(NLS.bind(Messages.ExportWizard_failed, e.getCause().getMessage()));
+			return false;
+		} catch (InterruptedException ended) {
+			Thread.currentThread().interrupt();
+		}
+		Optional<HistoryResult> result = Optional.ofNullable(came[0]);
+		result.ifPresent(page::show);
+		return result.filter(r -> !r.cancelled() && r.faults().isEmpty()).isPresent();
+	}
+
+	private HistoryResult export(Path csv, IProgressMonitor monitor) throws IOException {
+		monitor.beginTask(Messages.ExportWizard_exporting, count());
+		try {
+			return new HistoryExport(Trade.catalogue()).run(jobs, csv, new Watched(monitor, 1));
+		} finally {
+			monitor.done();
+		}
+	}
+
+	private int count() throws IOException {
+		try (Stream<Path> files = Files.list(jobs)) {
+			return (int) files.count();
+		}
+	}
+}
