@@ -1,5 +1,6 @@
 package org.setwright.check.strength;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -64,10 +65,19 @@ public record Catching(Mistake mistake, Telltale telltale, JobCase like) {
 
 	/** @return the job file; what it expects is what the book says today, and wants to be read before it is kept */
 	public String text(Catalogue catalogue) throws JobNotWritten {
+		return text(catalogue, "What it expects is what the rules say today: check it before keeping the job.");
+	}
+
+	/** @return the same for a job that is kept at once: its notes say that it was recorded on {@code on}, and not reasoned */
+	String recorded(Catalogue catalogue, LocalDate on) throws JobNotWritten {
+		return text(catalogue, "Recorded on " + on + " from what the rules said, not reasoned: read what it expects before relying on it.");
+	}
+
+	private String text(Catalogue catalogue, String remark) throws JobNotWritten {
 		Map<Setting, JobCase.Expectation> expected = new LinkedHashMap<>();
 		telltale.settings().forEach(s -> expected.put(s, expectation(s)));
 		String name = mistake.rule().name();
-		String notes = "Would notice this mistake in \"" + name + "\": " + mistake.sentence() + ". What it expects is what the rules say today: check it before keeping the job.";
+		String notes = "Would notice this mistake in \"" + name + "\": " + mistake.sentence() + ". " + remark;
 		return new JobWriter(catalogue).write(new JobCase("jobs/" + file(), "Tells apart: " + name.substring(0, Math.min(LONGEST_NAME, name.length()))
 				+ " " + Integer.toHexString(mistake.sentence().hashCode()), notes, telltale.job(), expected, cautions(), List.of(), Map.of()));
 	}
