@@ -28,6 +28,7 @@ class LayersTest {
 			picture | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.eclipse.elk.. org.eclipse.emf..
 			landing | org.setwright.trade.. org.setwright.engine.. org.jgrapht..
 			check   | org.setwright.trade.. org.setwright.book.. org.setwright.engine..
+			bench   | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check..
 			check.junit | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check.. org.junit.platform.engine.. org.opentest4j..
 			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.picture.. org.setwright.landing.. org.setwright.check.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
 			""")
@@ -60,13 +61,13 @@ class LayersTest {
 	}
 
 	@ParameterizedTest(name = "{0}")
-	@CsvSource({ "trade", "book", "engine", "writing", "picture", "landing", "check", "check.junit", "command" })
+	@CsvSource({ "trade", "book", "engine", "writing", "picture", "landing", "check", "bench", "check.junit", "command" })
 	void packagesOfABundleFormNoCycle(String bundle) {
 		slices().matching("org.setwright." + bundle + "(**)").should().beFreeOfCycles().allowEmptyShould(true).check(Sources.classesOf(bundle));
 	}
 
 	@ParameterizedTest(name = "{0} has at least {1} classes")
-	@CsvSource({ "trade, 30", "book, 10", "engine, 20", "writing, 15", "picture, 8", "landing, 20", "check, 15", "check.junit, 8", "command, 20" })
+	@CsvSource({ "trade, 30", "book, 10", "engine, 20", "writing, 15", "picture, 8", "landing, 20", "check, 15", "bench, 25", "check.junit, 8", "command, 20" })
 	void theTestsSawTheClasses(String bundle, int fewest) {
 		int seen = Sources.classesOf(bundle).size();
 		assertTrue(seen >= fewest, () -> "saw only " + seen + " classes of " + bundle + ": is it compiled?");

@@ -101,6 +101,20 @@ public final class JobWriter {
 		return edited;
 	}
 
+	/**
+	 * @param job as it is; what the edit concerns keeps its place
+	 * @return what the job says with {@code edit} made; {@code job} itself when that changes nothing
+	 * @throws JobNotWritten when the edit makes no sense for this job
+	 */
+	public static JobCase edited(JobCase job, JobEdit edit) throws JobNotWritten {
+		Optional<String> refusal = EditedJob.refusal(job, edit);
+		if (refusal.isPresent()) {
+			throw refused(job.path(), refusal.get(), "Nothing was changed.");
+		}
+		JobCase edited = EditedJob.of(job, edit);
+		return EditedJob.same(job, edited) ? job : edited;
+	}
+
 	private Optional<String> tried(String text, Way way, JobCase wanted) {
 		try {
 			JobFileEditor file = new JobFileEditor(text, catalogue);

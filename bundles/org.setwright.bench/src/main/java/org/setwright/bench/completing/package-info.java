@@ -1,0 +1,2 @@
+/** What could be typed next, with its meaning. */
+package org.setwright.bench.completing;

@@ -1,0 +1,2 @@
+/** Expressions over the answers of a job and what its settings come to, with units. */
+package org.setwright.bench.figures;

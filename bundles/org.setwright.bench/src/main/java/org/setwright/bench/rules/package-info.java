@@ -1,0 +1,2 @@
+/** Lines that type a rule, and conditions asked in the language of rules. */
+package org.setwright.bench.rules;
