@@ -30,7 +30,7 @@ class LayersTest {
 			check   | org.setwright.trade.. org.setwright.book.. org.setwright.engine..
 			bench   | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check..
 			check.junit | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check.. org.junit.platform.engine.. org.opentest4j..
-			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.picture.. org.setwright.landing.. org.setwright.check.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
+			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.picture.. org.setwright.landing.. org.setwright.check.. org.setwright.bench.. org.jline.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
 			""")
 	void eachBundleUsesOnlyWhatStandsBelowIt(String bundle, String others) {
 		List<String> allowed = new ArrayList<>(List.of("java..", "javax..", "org.setwright." + bundle + "..", ""));

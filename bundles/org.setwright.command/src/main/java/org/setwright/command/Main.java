@@ -10,6 +10,7 @@ import org.setwright.command.asking.ApartCommand;
 import org.setwright.command.asking.InsteadCommand;
 import org.setwright.command.asking.MattersCommand;
 import org.setwright.command.asking.SilentCommand;
+import org.setwright.command.bench.BenchCommand;
 import org.setwright.command.check.AcceptCommand;
 import org.setwright.command.check.CheckCommand;
 import org.setwright.command.fitness.CoverageCommand;
@@ -58,7 +59,7 @@ public final class Main {
 		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new LandingCommand(at),
 				new StartupCommand(at), new WhyCommand(at), new SilentCommand(at), new InsteadCommand(at), new MattersCommand(at),
 				new ApartCommand(at), new ReadCommand(at), new CheckCommand(at), new AcceptCommand(at), new CoverageCommand(at),
-				new StrengthCommand(at), new ImportCommand(at), new ExportCommand(at), new WordsCommand(at));
+				new StrengthCommand(at), new ImportCommand(at), new ExportCommand(at), new WordsCommand(at), new BenchCommand(at));
 		all.forEach(commandLine::addSubcommand);
 		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
 		return commandLine.setCommandName(at.name()).setOut(new PrintWriter(at.out(), true, StandardCharsets.UTF_8))

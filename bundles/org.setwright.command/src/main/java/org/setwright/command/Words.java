@@ -26,6 +26,6 @@ final class Words implements Runnable {
 
 	@Override
 	public void run() {
-		throw new ParameterException(spec.commandLine(), "Say what to show: jobs, setup, landing, startup, why, silent, instead, matters, apart, check, accept, coverage, strength, import, export or words.");
+		throw new ParameterException(spec.commandLine(), "Say what to show: jobs, setup, landing, startup, why, silent, instead, matters, apart, check, accept, coverage, strength, import, export, words or bench.");
 	}
 }

@@ -77,6 +77,10 @@ class AnswersTest {
 			elm    | words-pump.txt       | 0 | words pump
 			elm    | words.json           | 0 | words --as json
 			elm    | words-stages.csv     | 0 | words stages --as csv
+			elm    | bench-heater.txt     | 0 | bench larch --script ../../scripts/heater.txt
+			elm    | bench-heater.json    | 0 | bench larch --script ../../scripts/heater.txt --as json
+			elm    | bench-heater.csv     | 0 | bench larch --script ../../scripts/heater.txt --as csv
+			elm    | bench-slip.txt       | 1 | bench --script ../../scripts/slip.txt
 			""")
 	void isAsAccepted(String book, String file, int exit, String words) throws IOException {
 		Typed typed = Typed.inSampleBook(book).type(words.split(" "));

@@ -48,6 +48,7 @@ class OutputPageTest {
 			apart | elm apart larch mill
 			read | elm read stages
 			words | elm words
+			bench | elm bench larch --script ../../scripts/heater.txt, elm bench larch --script ../../scripts/slip.txt, elm bench larch --script ../../scripts/refused.txt
 			""")
 	void everyFieldPrintedIsDescribedAndEveryFieldDescribedIsPrinted(String word, String asked) throws IOException {
 		Set<String> printed = new TreeSet<>(word.equals("setup") ? PROBLEM : Set.of());
@@ -59,7 +60,7 @@ class OutputPageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "coverage", "strength", "matters larch", "apart larch mill", "read stages", "words" })
+	@ValueSource(strings = { "jobs", "check", "setup --all", "startup larch", "why larch", "silent mill", "instead mill spare 1", "landing four", "coverage", "strength", "matters larch", "apart larch mill", "read stages", "words", "bench larch --script ../../scripts/slip.txt" })
 	void columnsAreAsDescribed(String words) throws IOException {
 		String header = Typed.inSampleBook(words.startsWith("landing") ? "walls" : "elm").type((words + " --as csv").split(" ")).out().lines().findFirst().orElseThrow();
 		assertTrue(page().contains("| `" + words.split(" ")[0] + "` | `" + header + "` |"), header);

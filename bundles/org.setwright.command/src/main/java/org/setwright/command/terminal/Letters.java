@@ -31,6 +31,11 @@ final class Letters {
 		return text.replaceAll("\\s+", " ").replaceAll("[\\p{Cc}\\p{Cf}]", "?");
 	}
 
+	/** @return the same with every blank kept, so that what stands below it can point into it; a tab is one blank */
+	static String asTyped(String text) {
+		return text.replaceAll("\\s", " ").replaceAll("[\\p{Cc}\\p{Cf}]", "?");
+	}
+
 	/** @return {@code text} in ASCII; units in a spelling that job files accept, letters without their accents */
 	static String ascii(String text) {
 		String plain = text;

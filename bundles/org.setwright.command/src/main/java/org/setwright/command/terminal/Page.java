@@ -38,7 +38,8 @@ public final class Page {
 
 	/** Adds one line that is never wrapped: something to be typed as it stands. @param indent in characters */
 	public Page verbatim(int indent, Style style, String words) {
-		return append(" ".repeat(indent) + painted(style, shown(words)));
+		String typed = Letters.asTyped(words);
+		return append(" ".repeat(indent) + painted(style, accents ? typed : Letters.ascii(typed)));
 	}
 
 	/** Adds one row; it is as high as its highest cell. @param indent in characters */

@@ -25,9 +25,10 @@ import org.setwright.trade.catalogue.Catalogue;
  * @param colour whether colour may be used
  * @param accents whether the terminal can show more than plain ASCII
  * @param watched whether somebody reads {@code err} on a terminal, so that progress is worth showing
+ * @param keyboard what is typed while the program runs
  */
 public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log,
-		String name, int columns, boolean colour, boolean accents, boolean watched) {
+		String name, int columns, boolean colour, boolean accents, boolean watched, Keyboard keyboard) {
 	private static final int USUAL_COLUMNS = 80;
 	private static final int FEWEST_COLUMNS = 60;
 	private static final int MOST_COLUMNS = 120;
@@ -39,7 +40,23 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 	/** The same where nobody watches. */
 	public Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log, String name, int columns,
 			boolean colour, boolean accents) {
-		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, false);
+		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, false, Keyboard.NONE);
+	}
+
+	/** The same where nothing is typed. */
+	public Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log, String name, int columns,
+			boolean colour, boolean accents, boolean watched) {
+		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, watched, Keyboard.NONE);
+	}
+
+	/** @return the same where {@code typed} is what is typed */
+	public Surroundings with(Keyboard typed) {
+		return new Surroundings(out, err, catalogue, folder, starter, log, name, columns, colour, accents, watched, typed);
+	}
+
+	/** @return the same on a terminal of another width */
+	public Surroundings wide(int other) {
+		return new Surroundings(out, err, catalogue, folder, starter, log, name, other, colour, accents, watched, keyboard);
 	}
 
 	/**
@@ -53,7 +70,7 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 				Path.of(System.getProperty("setwright.starter", "rules/starter")).toAbsolutePath(),
 				Path.of(System.getProperty("setwright.log", System.getProperty("java.io.tmpdir") + "/setwright.log")),
 				System.getProperty("setwright.name", "setwright"), columns(environment), terminal && wantsColour(environment),
-				said("setwright.accents", utf8Locale()), said("setwright.watched", terminal));
+				said("setwright.accents", utf8Locale()), said("setwright.watched", terminal), Keyboard.ofProcess(environment));
 	}
 
 	private static boolean said(String property, boolean otherwise) {
