@@ -15,8 +15,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.TreeColumn;
-import org.setwright.check.cases.CautionPoint;
 import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.ItemPoint;
 import org.setwright.check.cases.Point;
 import org.setwright.check.cases.SettingPoint;
 import org.setwright.check.cases.Standing;
@@ -123,8 +123,8 @@ final class CaseColumns {
 	}
 
 	private static String rule(Point point) {
-		if (point instanceof CautionPoint caution) {
-			return caution.raised().stream().flatMap(c -> c.raisedBy().stream()).map(f -> f.rule().name()).distinct().collect(Collectors.joining("; ")); //$NON-NLS-1$
+		if (point instanceof ItemPoint item) {
+			return item.there().stream().flatMap(t -> t.firings().stream()).map(f -> f.rule().name()).distinct().collect(Collectors.joining("; ")); //$NON-NLS-1$
 		}
 		return ((SettingPoint) point).outcome().filter(o -> !o.proposals().isEmpty())
 				.map(o -> o.deciding().stream().map(p -> p.rule().name()).distinct().collect(Collectors.joining("; "))).orElse(""); //$NON-NLS-1$ //$NON-NLS-2$

@@ -13,7 +13,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.book.ExpectationText;
-import org.setwright.book.ExpectedCaution;
+import org.setwright.book.ExpectedItem;
+import org.setwright.book.ItemList;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.JobCase.Expectation;
@@ -26,7 +27,7 @@ import org.setwright.trade.catalogue.Setting;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 
-/** What the job is expected to come to, setting by setting. */
+/** What the job is expected to come to, setting by setting, and what besides. */
 final class ExpectPage implements FormPage {
 	private final Catalogue catalogue;
 	private final FormDesk desk;
@@ -53,14 +54,14 @@ final class ExpectPage implements FormPage {
 	public void show(JobCase job) {
 		List<Object> now = new ArrayList<>();
 		job.expected().forEach((setting, expectation) -> now.add(setting.label() + expectation.text()));
-		job.cautions().forEach(caution -> now.add(caution.appears() + caution.text()));
+		job.items().forEach(item -> now.add(item.list() + item.text()));
 		if (!now.equals(shown)) {
 			shown = now;
 			for (Control old : lines.getChildren()) {
 				old.dispose();
 			}
 			job.expected().forEach(this::line);
-			job.cautions().forEach(this::line);
+			job.items().forEach(this::line);
 			more.setItems(catalogue.settings().stream().filter(s -> !job.expected().containsKey(s)).map(Setting::label).toArray(String[]::new));
 			lines.requestLayout();
 		}
@@ -95,10 +96,22 @@ final class ExpectPage implements FormPage {
 		remove(decided.is().<JobEdit>map(is -> new JobEdit.Expected(setting, is)).orElse(new JobEdit.NotExpected(setting)));
 	}
 
-	private void line(ExpectedCaution caution) {
-		FormGrid.ask(lines, caution.appears() ? Messages.ExpectPage_caution : Messages.ExpectPage_noCaution, Messages.ExpectPage_cautionHelp);
-		readOnly(caution.text());
-		remove(new JobEdit.CautionNotExpected(caution));
+	private void line(ExpectedItem item) {
+		FormGrid.ask(lines, heading(item.list()), Messages.ExpectPage_itemHelp);
+		readOnly(item.text());
+		remove(new JobEdit.ItemNotExpected(item));
+	}
+
+	private static String heading(ItemList list) {
+		return switch (list) {
+			case CAUTIONS -> Messages.ExpectPage_caution;
+			case NO_CAUTIONS -> Messages.ExpectPage_noCaution;
+			case START_UP -> Messages.ExpectPage_startUp;
+			case PERHAPS_START_UP -> Messages.ExpectPage_perhapsStartUp;
+			case NO_START_UP -> Messages.ExpectPage_noStartUp;
+			case FINDINGS -> Messages.ExpectPage_finding;
+			case NO_FINDINGS -> Messages.ExpectPage_noFinding;
+		};
 	}
 
 	private void readOnly(String text) {

@@ -10,7 +10,12 @@ final class Messages extends NLS {
 	public static String AboutPage_notes;
 	public static String AboutPage_notesHelp;
 	public static String ExpectPage_caution;
-	public static String ExpectPage_cautionHelp;
+	public static String ExpectPage_finding;
+	public static String ExpectPage_itemHelp;
+	public static String ExpectPage_noFinding;
+	public static String ExpectPage_noStartUp;
+	public static String ExpectPage_perhapsStartUp;
+	public static String ExpectPage_startUp;
 	public static String ExpectPage_decidedBy;
 	public static String ExpectPage_decidedByHelp;
 	public static String ExpectPage_more;

@@ -10,10 +10,10 @@ import java.util.stream.Stream;
 import org.setwright.book.JobEdit.Accepted;
 import org.setwright.book.JobEdit.Added;
 import org.setwright.book.JobEdit.Answered;
-import org.setwright.book.JobEdit.CautionExpected;
-import org.setwright.book.JobEdit.CautionNotExpected;
 import org.setwright.book.JobEdit.Expected;
 import org.setwright.book.JobEdit.Fitted;
+import org.setwright.book.JobEdit.ItemExpected;
+import org.setwright.book.JobEdit.ItemNotExpected;
 import org.setwright.book.JobEdit.Named;
 import org.setwright.book.JobEdit.NotExpected;
 import org.setwright.book.JobEdit.Noted;
@@ -40,10 +40,10 @@ final class EditedJob {
 			return copy(before, before.name(), noted.notes().stripTrailing(), before.job(), before.expected());
 		} else if (edit instanceof Expected || edit instanceof NotExpected) {
 			return copy(before, before.name(), before.notes(), before.job(), expected(before, edit));
-		} else if (edit instanceof CautionExpected || edit instanceof CautionNotExpected) {
-			return copy(before, cautions(before.cautions(), edit), before.accepted());
+		} else if (edit instanceof ItemExpected || edit instanceof ItemNotExpected) {
+			return copy(before, items(before.items(), edit), before.accepted());
 		} else if (edit instanceof Accepted accepted) {
-			return copy(before, before.cautions(), Stream.concat(before.accepted().stream(), Stream.of(accepted.acceptance())).toList());
+			return copy(before, before.items(), Stream.concat(before.accepted().stream(), Stream.of(accepted.acceptance())).toList());
 		}
 		return copy(before, before.name(), before.notes(), job(before.job(), edit), before.expected());
 	}
@@ -51,7 +51,7 @@ final class EditedJob {
 	/** @return whether both say the same about the job, wherever it is written */
 	static boolean same(JobCase a, JobCase b) {
 		return a.name().equals(b.name()) && a.notes().equals(b.notes()) && known(a.job()).equals(known(b.job()))
-				&& texts(a.expected()).equals(texts(b.expected())) && texts(a.cautions()).equals(texts(b.cautions()))
+				&& texts(a.expected()).equals(texts(b.expected())) && texts(a.items()).equals(texts(b.items()))
 				&& a.accepted().equals(b.accepted());
 	}
 
@@ -92,19 +92,19 @@ final class EditedJob {
 		return texts;
 	}
 
-	/** Those that must be raised before those that must not, as they may stand in either order. */
-	private static List<String> texts(List<ExpectedCaution> cautions) {
-		return cautions.stream().sorted(Comparator.comparing(c -> !c.appears())).map(c -> c.appears() + " " + c.text()).toList();
+	/** List by list, as the lists may stand in any order. */
+	private static List<String> texts(List<ExpectedItem> items) {
+		return items.stream().sorted(Comparator.comparing(ExpectedItem::list)).map(i -> i.list() + " " + i.text()).toList();
 	}
 
-	private static List<ExpectedCaution> cautions(List<ExpectedCaution> before, JobEdit edit) {
-		List<ExpectedCaution> cautions = new ArrayList<>(before);
-		if (edit instanceof CautionNotExpected not) {
-			cautions.removeIf(not.caution()::same);
-		} else if (edit instanceof CautionExpected added && before.stream().noneMatch(added.caution()::same)) {
-			cautions.add(added.caution());
+	private static List<ExpectedItem> items(List<ExpectedItem> before, JobEdit edit) {
+		List<ExpectedItem> items = new ArrayList<>(before);
+		if (edit instanceof ItemNotExpected not) {
+			items.removeIf(not.item()::same);
+		} else if (edit instanceof ItemExpected added && before.stream().noneMatch(added.item()::same)) {
+			items.add(added.item());
 		}
-		return cautions;
+		return items;
 	}
 
 	private static Map<Setting, JobCase.Expectation> expected(JobCase before, JobEdit edit) {
@@ -152,11 +152,11 @@ final class EditedJob {
 	}
 
 	private static JobCase copy(JobCase of, String name, String notes, Job job, Map<Setting, JobCase.Expectation> expected) {
-		return new JobCase(of.path(), name, notes, job, expected, of.cautions(), of.accepted(), of.positions());
+		return new JobCase(of.path(), name, notes, job, expected, of.items(), of.accepted(), of.positions());
 	}
 
-	private static JobCase copy(JobCase of, List<ExpectedCaution> cautions, List<Acceptance> accepted) {
-		return new JobCase(of.path(), of.name(), of.notes(), of.job(), of.expected(), cautions, accepted, of.positions());
+	private static JobCase copy(JobCase of, List<ExpectedItem> items, List<Acceptance> accepted) {
+		return new JobCase(of.path(), of.name(), of.notes(), of.job(), of.expected(), items, accepted, of.positions());
 	}
 
 	/** @return why {@code edit} cannot be made to {@code before}, or empty */

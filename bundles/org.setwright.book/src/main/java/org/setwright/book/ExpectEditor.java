@@ -23,10 +23,10 @@ final class ExpectEditor {
 		yaml = file.yaml();
 	}
 
-	/** @return the caution as one item of a list */
-	static String written(ExpectedCaution caution, boolean inBraces) {
-		String words = caution.kindText() + (caution.words().isEmpty() ? "" : ": " + YamlWords.of(caution.words(), inBraces));
-		return inBraces && !caution.words().isEmpty() ? "{ " + words + " }" : words;
+	/** @return the item as it stands in a list */
+	static String written(ExpectedItem item, boolean inBraces) {
+		String words = YamlWords.of(item.head(), inBraces) + (item.words().isEmpty() ? "" : ": " + YamlWords.of(item.words(), inBraces));
+		return inBraces && !item.words().isEmpty() ? "{ " + words + " }" : words;
 	}
 
 	void expect(Setting setting, JobCase.Expectation expectation) {
@@ -38,27 +38,27 @@ final class ExpectEditor {
 	}
 
 	/** @param onLines whether a list that is not there yet is begun on a line of its own */
-	void expect(ExpectedCaution caution, boolean onLines) {
-		String key = key(caution);
+	void expect(ExpectedItem item, boolean onLines) {
+		String key = item.list().key();
 		YamlNode list = expected().flatMap(m -> JobFileEditor.find(m, key)).map(Entry::value).orElse(null);
 		if (list instanceof Sequence sequence) {
-			yaml.add(sequence, written(caution, sequence.flow() || sequence.items().isEmpty()));
+			yaml.add(sequence, written(item, sequence.flow() || sequence.items().isEmpty()));
 		} else if (list instanceof Scalar kind) {
-			put(key, "[" + YamlWords.of(kind.text(), true) + ", " + written(caution, true) + "]");
+			put(key, "[" + YamlWords.of(kind.text(), true) + ", " + written(item, true) + "]");
 		} else if (list instanceof Mapping mapping) {
 			Entry only = mapping.entries().get(0);
-			put(key, "[{ " + only.key().text() + ": " + YamlWords.of(((Scalar) only.value()).text(), true) + " }, " + written(caution, true) + "]");
+			put(key, "[{ " + only.key().text() + ": " + YamlWords.of(((Scalar) only.value()).text(), true) + " }, " + written(item, true) + "]");
 		} else {
-			put(key, onLines && !flow() ? "\n    - " + written(caution, false) : "[" + written(caution, true) + "]");
+			put(key, onLines && !flow() ? "\n    - " + written(item, false) : "[" + written(item, true) + "]");
 		}
 	}
 
-	void expectNothing(ExpectedCaution caution) {
-		Entry list = JobFileEditor.find(expected().orElseThrow(), key(caution)).orElseThrow();
+	void expectNothing(ExpectedItem item) {
+		Entry list = JobFileEditor.find(expected().orElseThrow(), item.list().key()).orElseThrow();
 		if (list.value() instanceof Sequence sequence && sequence.items().size() > 1) {
-			yaml.remove(sequence, index(sequence.items(), caution));
+			yaml.remove(sequence, index(sequence.items(), item));
 		} else {
-			remove(key(caution));
+			remove(item.list().key());
 		}
 	}
 
@@ -85,27 +85,20 @@ final class ExpectEditor {
 		return texts.entrySet().stream().map(e -> e.getKey() + ": " + YamlWords.of(e.getValue(), inBraces)).collect(Collectors.joining(separator));
 	}
 
-	/** The item that says the same; every item is one caution. */
-	private static int index(List<YamlNode> items, ExpectedCaution caution) {
+	/** The node that says the same; every node is one item. */
+	private static int index(List<YamlNode> items, ExpectedItem item) {
 		for (int i = 0; i < items.size(); i++) {
-			if (says(items.get(i), caution)) {
+			if (says(items.get(i), item)) {
 				return i;
 			}
 		}
-		throw new IllegalStateException("no such caution: " + caution.text());
+		throw new IllegalStateException("no such item: " + item.text());
 	}
 
-	private static boolean says(YamlNode item, ExpectedCaution caution) {
-		if (item instanceof Scalar kind) {
-			return caution.words().isEmpty() && JobKeys.says(caution.kindText(), kind.text());
-		}
-		Entry only = ((Mapping) item).entries().get(0);
-		return JobKeys.says(caution.kindText(), only.key().text())
-				&& ((Scalar) only.value()).text().strip().replaceAll("\\s+", " ").equals(caution.words());
-	}
-
-	private static String key(ExpectedCaution caution) {
-		return caution.appears() ? JobKeys.CAUTIONS : JobKeys.NO_CAUTIONS;
+	private static boolean says(YamlNode node, ExpectedItem item) {
+		Entry only = node instanceof Mapping mapping ? mapping.entries().get(0) : null;
+		return ItemText.read(item.list(), only == null ? ((Scalar) node).text() : only.key().text(), only == null ? "" : ((Scalar) only.value()).text(), item.at())
+				.filter(item::same).isPresent();
 	}
 
 	private Optional<Mapping> expected() {

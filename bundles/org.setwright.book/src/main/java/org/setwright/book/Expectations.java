@@ -13,12 +13,12 @@ import org.setwright.book.yaml.YamlNode.Scalar;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Setting;
 
-/** Reads what a job case expects its settings to come to, and which cautions. */
+/** Reads what a job case expects its settings to come to, and what besides. */
 final class Expectations {
 	private final Catalogue catalogue;
 	private final ProblemList problems;
 	private final Map<Setting, JobCase.Expectation> settings = new LinkedHashMap<>();
-	private final List<ExpectedCaution> cautions = new ArrayList<>();
+	private final List<ExpectedItem> items = new ArrayList<>();
 
 	Expectations(Catalogue catalogue, ProblemList problems) {
 		this.catalogue = catalogue;
@@ -30,9 +30,9 @@ final class Expectations {
 		return settings;
 	}
 
-	/** @return in file order, those that must appear and those that must not in the order of their lists */
-	List<ExpectedCaution> cautions() {
-		return cautions;
+	/** @return list by list in file order */
+	List<ExpectedItem> items() {
+		return items;
 	}
 
 	Expectations read(YamlNode written) {
@@ -47,8 +47,9 @@ final class Expectations {
 
 	private void entry(YamlNode.Entry entry) {
 		String key = Keys.normal(entry.key().text());
-		if (key.equals(JobKeys.CAUTIONS) || key.equals(JobKeys.NO_CAUTIONS)) {
-			cautions.addAll(new ExpectedCautions(problems).read(entry.value(), key.equals(JobKeys.CAUTIONS)));
+		Optional<ItemList> list = ItemList.called(key);
+		if (list.isPresent()) {
+			items.addAll(new ExpectedItems(list.get(), problems).read(entry.value()));
 		} else {
 			setting(entry.key()).ifPresent(s -> expectation(s, entry.value()).ifPresent(e -> settings.put(s, e)));
 		}
@@ -59,7 +60,7 @@ final class Expectations {
 		Optional<Setting> setting = catalogue.settingLabelled(name);
 		if (setting.isEmpty()) {
 			List<String> labels = new ArrayList<>(catalogue.settings().stream().map(Setting::label).toList());
-			labels.addAll(List.of(JobKeys.CAUTIONS, JobKeys.NO_CAUTIONS));
+			labels.addAll(ItemList.keys());
 			Optional<String> near = catalogue.settings().stream().filter(s -> s.id().equalsIgnoreCase(name)).map(Setting::label)
 					.findFirst().or(() -> Nearest.to(name, labels));
 			problems.error(key, "There is no setting " + Misfit.quoted(key.text()) + ".",

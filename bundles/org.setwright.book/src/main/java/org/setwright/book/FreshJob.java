@@ -54,14 +54,15 @@ final class FreshJob {
 			text.append(JobKeys.EXPECT).append(":\n");
 		}
 		job.expected().forEach((setting, expected) -> line(INDENT + setting.label(), ExpectationText.written(expected, false)));
-		cautions(JobKeys.CAUTIONS, job.cautions().stream().filter(ExpectedCaution::appears).toList());
-		cautions(JobKeys.NO_CAUTIONS, job.cautions().stream().filter(c -> !c.appears()).toList());
+		for (ItemList list : ItemList.values()) {
+			items(list, job.items(list));
+		}
 	}
 
-	private void cautions(String key, List<ExpectedCaution> cautions) {
-		if (!cautions.isEmpty()) {
-			text.append(INDENT).append(key).append(":\n");
-			cautions.forEach(c -> text.append(INDENT).append(INDENT).append("- ").append(ExpectEditor.written(c, false)).append('\n'));
+	private void items(ItemList list, List<ExpectedItem> items) {
+		if (!items.isEmpty()) {
+			text.append(INDENT).append(list.key()).append(":\n");
+			items.forEach(c -> text.append(INDENT).append(INDENT).append("- ").append(ExpectEditor.written(c, false)).append('\n'));
 		}
 	}
 

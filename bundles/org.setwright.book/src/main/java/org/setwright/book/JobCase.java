@@ -19,27 +19,37 @@ import org.setwright.trade.catalogue.Value;
  * @param notes free text; may be empty
  * @param job the facts as stated (calculated facts are not in it)
  * @param expected by setting, in file order
- * @param cautions that are expected to be raised or not to be, in file order
+ * @param items what is expected besides settings, list by list in file order
  * @param accepted the outcomes somebody accepted, in file order
  * @param positions where each stated answer stands in the file
  */
 public record JobCase(String path, String name, String notes, Job job, Map<Setting, Expectation> expected,
-		List<ExpectedCaution> cautions, List<Acceptance> accepted, Map<JobField, Position> positions) {
+		List<ExpectedItem> items, List<Acceptance> accepted, Map<JobField, Position> positions) {
 	public JobCase {
 		expected = Collections.unmodifiableMap(new LinkedHashMap<>(expected));
-		cautions = List.copyOf(cautions);
+		items = List.copyOf(items);
 		accepted = List.copyOf(accepted);
 		positions = Map.copyOf(positions);
 	}
 
-	/** A job case that says nothing of cautions, and of which nothing has been accepted. */
+	/** A job case that expects nothing besides settings, and of which nothing has been accepted. */
 	public JobCase(String path, String name, String notes, Job job, Map<Setting, Expectation> expected, Map<JobField, Position> positions) {
 		this(path, name, notes, job, expected, List.of(), List.of(), positions);
 	}
 
 	/** @return how many things it states that it expects */
 	public int expectations() {
-		return expected.size() + cautions.size();
+		return expected.size() + items.size();
+	}
+
+	/** @return the items that stand in {@code list}, in file order */
+	public List<ExpectedItem> items(ItemList list) {
+		return items.stream().filter(i -> i.list() == list).toList();
+	}
+
+	/** @return the cautions that are expected to be raised or not to be, in file order */
+	public List<ExpectedCaution> cautions() {
+		return items.stream().filter(ExpectedCaution.class::isInstance).map(ExpectedCaution.class::cast).toList();
 	}
 
 	/** What a setting is expected to come to. */

@@ -51,12 +51,12 @@ public sealed interface JobEdit {
 	record Expected(Setting setting, JobCase.Expectation expectation) implements JobEdit {
 	}
 
-	/** A caution is expected to be raised, or not to be. @param caution its place counts for nothing */
-	record CautionExpected(ExpectedCaution caution) implements JobEdit {
+	/** Something besides settings is expected, to be there or not to be. @param item its place counts for nothing */
+	record ItemExpected(ExpectedItem item) implements JobEdit {
 	}
 
-	/** A caution is no longer expected. @param caution its place counts for nothing */
-	record CautionNotExpected(ExpectedCaution caution) implements JobEdit {
+	/** That is no longer expected. @param item its place counts for nothing */
+	record ItemNotExpected(ExpectedItem item) implements JobEdit {
 	}
 
 	/** Somebody's acceptance of a new outcome is noted. */

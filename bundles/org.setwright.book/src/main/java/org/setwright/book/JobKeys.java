@@ -12,10 +12,6 @@ final class JobKeys {
 	static final String EXPECT = "expect";
 	static final String ACCEPTED = "accepted";
 	static final List<String> ALL = List.of(JOB, NOTES, NOT_FITTED, EXPECT, ACCEPTED);
-	/** Under {@link #EXPECT}: what must be raised. */
-	static final String CAUTIONS = "cautions";
-	/** Under {@link #EXPECT}: what must not be raised. */
-	static final String NO_CAUTIONS = "no cautions";
 
 	/** Nobody has looked. */
 	static final String UNKNOWN = "unknown";

@@ -82,7 +82,7 @@ public final class JobReader {
 		keys.value(JobKeys.EXPECT).ifPresent(expected::read);
 		List<Acceptance> accepted = keys.value(JobKeys.ACCEPTED).map(new Acceptances(problems)::read).orElse(List.of());
 		entries.values().removeIf(Job.Entry.UNKNOWN::equals);
-		return new JobCase(path, name, notes, new Job(entries), expected.settings(), expected.cautions(), accepted, positions);
+		return new JobCase(path, name, notes, new Job(entries), expected.settings(), expected.items(), accepted, positions);
 	}
 
 	private Optional<String> name(Keys keys) {

@@ -21,6 +21,12 @@ import org.setwright.trade.catalogue.Unit;
 public final class JobSchema {
 	private static final String NUMBER = "^[+-]?[0-9][0-9,]*(\\.[0-9]+)? *";
 
+	private static final Map<ItemList, String> ITEMS = Map.of(ItemList.CAUTIONS, "Cautions that must be raised.",
+			ItemList.NO_CAUTIONS, "Cautions that must not be raised.", ItemList.START_UP, "Start-up checks that the job needs.",
+			ItemList.PERHAPS_START_UP, "Start-up checks of which nobody knows yet whether the job needs them.",
+			ItemList.NO_START_UP, "Start-up checks that the job does not need.", ItemList.FINDINGS, "What the rules must find on the way.",
+			ItemList.NO_FINDINGS, "What the rules must not find.");
+
 	private JobSchema() {
 	}
 
@@ -101,8 +107,9 @@ public final class JobSchema {
 		for (Setting setting : catalogue.settings()) {
 			settings.put(setting.label(), described(setting.meaning(), expectation(setting.domain())));
 		}
-		settings.put(JobKeys.CAUTIONS, described("Cautions that must be raised.", cautions()));
-		settings.put(JobKeys.NO_CAUTIONS, described("Cautions that must not be raised.", noCautions()));
+		for (ItemList list : ItemList.values()) {
+			settings.put(list.key(), described(ITEMS.get(list), items(list)));
+		}
 		return object(settings);
 	}
 
@@ -119,23 +126,20 @@ public final class JobSchema {
 				"description", "a value, \"within\", and how far it may be off"));
 	}
 
-	private static Map<String, Object> noCautions() {
-		Map<String, Object> one = anyOf(ordered("const", ExpectedCaution.ANY_OTHER), caution());
+	/** One item, or a list of them. */
+	private static Map<String, Object> items(ItemList list) {
+		Map<String, Object> item = list.topic() == ItemList.Topic.FINDINGS ? words() : item(list.topic());
+		Map<String, Object> one = list.appears() ? item : anyOf(ordered("const", ExpectedItem.ANY_OTHER), item);
 		return anyOf(one, ordered("type", "array", "items", one));
 	}
 
-	private static Map<String, Object> cautions() {
-		Map<String, Object> one = caution();
-		return anyOf(one, ordered("type", "array", "items", one));
-	}
-
-	private static Map<String, Object> caution() {
-		Map<String, Object> kinds = new LinkedHashMap<>();
-		ExpectedCautions.kinds().forEach(k -> kinds.put(k, words()));
-		Map<String, Object> withWords = object(kinds);
+	private static Map<String, Object> item(ItemList.Topic topic) {
+		Map<String, Object> heads = new LinkedHashMap<>();
+		Stream.concat(ItemText.heads(topic).stream(), ItemText.headsOfWords(topic).stream()).forEach(h -> heads.put(h, words()));
+		Map<String, Object> withWords = object(heads);
 		withWords.put("minProperties", 1);
 		withWords.put("maxProperties", 1);
-		return anyOf(ordered("enum", ExpectedCautions.kinds()), withWords);
+		return anyOf(ordered("enum", ItemText.heads(topic)), withWords);
 	}
 
 	private static Map<String, Object> accepted() {

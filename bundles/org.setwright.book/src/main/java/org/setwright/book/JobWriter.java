@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.setwright.book.JobEdit.Accepted;
 import org.setwright.book.JobEdit.Added;
 import org.setwright.book.JobEdit.Answered;
-import org.setwright.book.JobEdit.CautionExpected;
-import org.setwright.book.JobEdit.CautionNotExpected;
 import org.setwright.book.JobEdit.Expected;
 import org.setwright.book.JobEdit.Fitted;
+import org.setwright.book.JobEdit.ItemExpected;
+import org.setwright.book.JobEdit.ItemNotExpected;
 import org.setwright.book.JobEdit.Named;
 import org.setwright.book.JobEdit.NotExpected;
 import org.setwright.book.JobEdit.Noted;
@@ -155,11 +155,11 @@ public final class JobWriter {
 			ways.add(file -> new ExpectEditor(file).expect(expected.setting(), expected.expectation()));
 		} else if (edit instanceof NotExpected not) {
 			ways.add(file -> new ExpectEditor(file).expectNothing(not.setting()));
-		} else if (edit instanceof CautionExpected expected) {
-			ways.add(file -> new ExpectEditor(file).expect(expected.caution(), true));
-			ways.add(file -> new ExpectEditor(file).expect(expected.caution(), false));
-		} else if (edit instanceof CautionNotExpected not) {
-			ways.add(file -> new ExpectEditor(file).expectNothing(not.caution()));
+		} else if (edit instanceof ItemExpected expected) {
+			ways.add(file -> new ExpectEditor(file).expect(expected.item(), true));
+			ways.add(file -> new ExpectEditor(file).expect(expected.item(), false));
+		} else if (edit instanceof ItemNotExpected not) {
+			ways.add(file -> new ExpectEditor(file).expectNothing(not.item()));
 		} else if (edit instanceof Accepted accepted) {
 			ways.add(file -> new ExpectEditor(file).accept(accepted.acceptance(), true));
 			ways.add(file -> new ExpectEditor(file).accept(accepted.acceptance(), false));

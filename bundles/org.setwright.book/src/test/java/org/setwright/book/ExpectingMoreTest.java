@@ -10,8 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.StartUpPhase;
 
-/** Expectations beyond a plain value: how far off, by which rule, not set, which cautions, and what was accepted. */
+/** Expectations beyond a plain value: how far off, by which rule, not set; which cautions, start-up checks and findings; and what was accepted. */
 class ExpectingMoreTest {
 	private static final String PATH = "jobs/a.yaml";
 	private static final String FULL = """
@@ -58,6 +59,47 @@ class ExpectingMoreTest {
 		assertEquals(1, read("job: A\nexpect:\n  cautions: any other\n").problems().size());
 	}
 
+	@Test
+	void startUpChecksAndFindingsAreListedToo() throws JobNotWritten {
+		JobText read = read("""
+				job: A
+				expect:
+				  Start-up:
+				    - cooling: the air   gets COLD
+				    - Heating
+				    - by: "Start-up: no smell of gas"
+				    - any: light
+				  perhaps start-up: fan
+				  no start-up: [safety devices, any other]
+				  findings: [DUAL_FUEL_JOB, two transformers]
+				  no findings: any other
+				""");
+		assertEquals(List.of(), read.problems());
+		assertEquals(List.of("START_UP cooling: the air gets COLD", "START_UP heating", "START_UP by: Start-up: no smell of gas", "START_UP any: light",
+				"PERHAPS_START_UP fan", "NO_START_UP safety devices", "NO_START_UP any other", "FINDINGS dual fuel job", "FINDINGS two transformers",
+				"NO_FINDINGS any other"), read.job().items().stream().map(i -> i.list() + " " + i.text()).toList());
+		assertEquals(new Position(PATH, 4, 7), read.job().items().get(0).at());
+		assertEquals(read.job().items().stream().map(ExpectedItem::text).toList(),
+				read(new JobWriter(Sample.CATALOGUE).write(read.job())).job().items().stream().map(ExpectedItem::text).toList());
+	}
+
+	@ParameterizedTest(name = "{0} means a check of cooling that says ''It gets cold.'': {1}")
+	@CsvSource(delimiter = '|', textBlock = """
+			cooling              | yes
+			heating              | no
+			any                  | yes
+			cooling: GETS  cold  | yes
+			any: gets cold       | yes
+			cooling: gets warm   | no
+			heating: gets cold   | no
+			by: 'Start-up: cold' | yes
+			by: 'start'          | no
+			""")
+	void aCheckIsNamedByItsPartItsWordsOrItsRule(String written, String means) {
+		ExpectedCheck check = (ExpectedCheck) read("job: A\nexpect:\n  start-up:\n    - " + written + "\n").job().items().get(0);
+		assertEquals(means.equals("yes"), check.means(StartUpPhase.COOLING, List.of("Wait.", "It gets\n cold."), List.of("Start-up: cold", "Other")));
+	}
+
 	@ParameterizedTest
 	@CsvSource({ "62 °F ± 2 F°", "62 °F +/- 2 F", "62 F Within 2 F°", "62°F±2°F", "62 °F +- 2 F°" })
 	void howFarOffMayBeWrittenInSeveralWays(String written) {
@@ -77,6 +119,15 @@ class ExpectingMoreTest {
 			cautions: [stop, STOP]         | 2:28: This caution is written twice. Remove one of the two.
 			no cautions: [{ a: b, c: d }]  | 2:25: The kind of a caution, and a part of its sentence, are expected here. Write each in a line of its own, after a dash, as "stop: a part of the sentence", or just "stop".
 			cautoins: stop                 | 2:11: There is no setting "cautoins". Write "cautions".
+			start-up: [coolng]             | 2:22: There is no part of a start-up "coolng". Write "cooling".
+			start-up: { heatin: light }    | 2:23: There is no part of a start-up "heatin". Write "heating".
+			start-up: by                   | 2:21: The name of the rule that asks for the check is missing. Write "by: <name of the rule>".
+			start-up: any other            | 2:21: There is no part of a start-up "any other". Write one of: before power, power on, control voltage, fan, cooling, heating, second stage and auxiliary heat, emergency heat, changeover and balance, humidity and ventilation, safety devices, hand-over, any, by.
+			no start-up: [fan, Fan]        | 2:30: This check is written twice. Remove one of the two.
+			start-up: [[fan]]              | 2:22: A part of the start-up, and words of the check, are expected here. Write each in a line of its own, after a dash, as "heating: a few words of the check", or just "heating".
+			findings: ["dual, fuel"]       | 2:22: "dual, fuel" is no name of a finding. Write the name as in the rule that finds it, or in small letters.
+			findings: [{ a: b }]           | 2:22: The name of a finding is expected here. Write each in a line of its own, after a dash.
+			findings: [A_B, a b]           | 2:27: This finding is written twice. Remove one of the two.
 			""")
 	void faultsAreNamed(String expectation, String fault) {
 		assertEquals(fault, faults("job: A\nexpect: { " + expectation + " }\n"));
@@ -100,9 +151,13 @@ class ExpectingMoreTest {
 				"{ is: 2 within 1, by: \"Slow: at night\" }   #", "3   #");
 		Setting lamp = Sample.CATALOGUE.setting("LAMP_MODE").orElseThrow();
 		assertEdit(new JobEdit.Expected(lamp, new JobCase.DecidedBy(Optional.empty(), "table lamps", Position.whole(PATH))), "mode: not set", "mode: { by: table lamps }");
-		assertEdit(new JobEdit.CautionExpected(caution(true, "Mind, please")), "    - note\n", "    - note\n    - danger: Mind, please\n");
-		assertEdit(new JobEdit.CautionExpected(caution(false, "Mind, please")), "no cautions: danger", "no cautions: [danger, { danger: 'Mind, please' }]");
-		assertEdit(new JobEdit.CautionNotExpected(caution(false, "")), "  no cautions: danger\n", "");
+		assertEdit(new JobEdit.ItemExpected(caution(true, "Mind, please")), "    - note\n", "    - note\n    - danger: Mind, please\n");
+		assertEdit(new JobEdit.ItemExpected(caution(false, "Mind, please")), "no cautions: danger", "no cautions: [danger, { danger: 'Mind, please' }]");
+		assertEdit(new JobEdit.ItemNotExpected(caution(false, "")), "  no cautions: danger\n", "");
+		assertEdit(new JobEdit.ItemExpected(ExpectedCheck.by(ItemList.PERHAPS_START_UP, "Start-up: cold", Position.whole(PATH))), "no cautions: danger\n",
+				"no cautions: danger\n  perhaps start-up:\n    - by: 'Start-up: cold'\n");
+		assertEdit(new JobEdit.ItemExpected(new ExpectedFinding(false, "DUAL_FUEL_JOB", false, Position.whole(PATH))), "no cautions: danger\n",
+				"no cautions: danger\n  no findings:\n    - dual fuel job\n");
 		assertEdit(new JobEdit.Accepted(SECOND), "tank was moved.\n",
 				"tank was moved.\n  - what: pump speed\n    was: 2\n    now: 3\n    date: 2026-11-26\n    by: Lee\n    because: 'It starts: harder now.'\n");
 	}
@@ -110,11 +165,11 @@ class ExpectingMoreTest {
 	@Test
 	void aFirstOneBeginsItsList() throws JobNotWritten {
 		JobWriter writer = new JobWriter(Sample.CATALOGUE);
-		String noted = writer.editAll(PATH, "job: A\nlamp: none # sure\n", List.of(new JobEdit.CautionExpected(caution(true, "Mind")), new JobEdit.Accepted(SECOND)));
+		String noted = writer.editAll(PATH, "job: A\nlamp: none # sure\n", List.of(new JobEdit.ItemExpected(caution(true, "Mind")), new JobEdit.Accepted(SECOND)));
 		assertEquals("job: A\nlamp: none # sure\nexpect:\n  cautions:\n    - danger: Mind\naccepted:\n  - what: pump speed\n    was: 2\n"
 				+ "    now: 3\n    date: 2026-11-26\n    by: Lee\n    because: 'It starts: harder now.'\n", noted);
 		assertEquals("job: A\nlamp: none # sure\n", writer.edit(PATH, "job: A\nlamp: none # sure\nexpect: { cautions: danger }\n",
-				new JobEdit.CautionNotExpected(caution(true, ""))));
+				new JobEdit.ItemNotExpected(caution(true, ""))));
 	}
 
 	private static ExpectedCaution caution(boolean appears, String words) {

@@ -40,7 +40,7 @@ class HistoryTest {
 		Path before = Files.createDirectories(folder.resolve("before"));
 		for (int i = 0; i < 60; i++) {
 			JobCase job = jobs.job();
-			JobCase named = new JobCase("jobs/x.yaml", "Job " + i, job.notes().strip(), job.job(), job.expected(), job.cautions(), List.of(), job.positions());
+			JobCase named = new JobCase("jobs/x.yaml", "Job " + i, job.notes().strip(), job.job(), job.expected(), job.items(), List.of(), job.positions());
 			Files.writeString(before.resolve("job-" + i + ".yaml"), new JobWriter(of).write(named));
 		}
 		assertEquals(60, new HistoryExport(of).run(before, folder.resolve("all.csv"), PATIENT).jobs());
@@ -61,7 +61,7 @@ class HistoryTest {
 			texts.put(file.getFileName().toString(), job.name() + "\n" + job.notes() + "\n" + new TreeMap<>(job.job().entries().entrySet().stream()
 					.filter(e -> e.getValue().presence() != org.setwright.trade.catalogue.Job.Presence.UNKNOWN).collect(Collectors.toMap(e -> e.getKey().key(), e -> e.getValue().toString())))
 					+ "\n" + new TreeMap<>(job.expected().entrySet().stream().collect(Collectors.toMap(e -> e.getKey().id(), e -> e.getValue().text())))
-					+ "\n" + job.cautions().stream().map(c -> c.appears() + c.text()).sorted().toList());
+					+ "\n" + job.items().stream().map(i -> i.list() + i.text()).sorted().toList());
 		}
 		return texts;
 	}
@@ -101,7 +101,8 @@ class HistoryTest {
 			job,lamp,lamp colour;A,none,red | h.csv:2: Column "lamp": It says there is none, and other columns describe it. Correct the one or the others.
 			job,house;A,none              | h.csv:2: Column "house": Every job has a house. Leave the cell empty.
 			job,expect pump speed;A,fast  | h.csv:2: Column "expect pump speed": "fast" is no whole number. Write a whole number from 0 to 3.
-			job,expect cautions;A,stopp   | h.csv:2: Column "expect cautions": There is no kind of caution "stopp". Write for example "stop", or "stop: a part of the sentence".
+			job,expect cautions;A,stopp   | h.csv:2: Column "expect cautions": There is no kind of caution "stopp". Write "stop".
+			job,expect start-up;A,coolng: a | h.csv:2: Column "expect start-up": There is no part of a start-up "coolng". Write "cooling".
 			job,lamp;A                    | h.csv:2: The row has 1 cells, and there are 2 headings. Add or remove commas.
 			""")
 	void aFaultNamesItsRowAndColumnAndNothingIsWritten(String csv, String fault) throws IOException {

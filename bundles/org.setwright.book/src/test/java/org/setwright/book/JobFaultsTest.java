@@ -166,7 +166,7 @@ class JobFaultsTest {
 		assertFaults("job: A\nexpect: { pump sped: 2 }\n", "2:11: There is no setting \"pump sped\". Write \"pump speed\".");
 		assertFaults("job: A\nexpect: { PUMP_SPEED: 2 }\n", "2:11: There is no setting \"PUMP_SPEED\". Write \"pump speed\".");
 		assertFaults("job: A\nexpect: { boiler: 2 }\n",
-				"2:11: There is no setting \"boiler\". Write one of: pump speed, lamp mode, alarm limit, cautions, no cautions.");
+				"2:11: There is no setting \"boiler\". Write one of: pump speed, lamp mode, alarm limit, cautions, no cautions, start-up, perhaps start-up, no start-up, findings, no findings.");
 		assertFaults("job: A\nexpect: { pump speed: 7 }\n",
 				"2:23: \"7\" is out of bounds for pump speed. Write a whole number from 0 to 3.");
 		assertFaults("job: A\nexpect: { pump speed: unknown }\n",

@@ -19,8 +19,9 @@ final class RandomExpectHand {
 		String indent = hand.one(2) ? "  " : "    ";
 		List<String> entries = new ArrayList<>();
 		job.expected().forEach((setting, expectation) -> entries.add(hand.key(setting.label()) + ": " + expectation(expectation, flow)));
-		cautions(hand.key("cautions"), job.cautions().stream().filter(ExpectedCaution::appears).toList(), flow, indent, entries);
-		cautions(hand.key("no cautions"), job.cautions().stream().filter(c -> !c.appears()).toList(), flow, indent, entries);
+		for (ItemList list : ItemList.values()) {
+			items(hand.key(list.key()), job.items(list), flow, indent, entries);
+		}
 		return flow ? " { " + String.join(", ", entries) + " }" + hand.comment() + "\n"
 				: hand.comment() + "\n" + String.join("", entries.stream().map(e -> hand.lines(indent) + indent + e + (e.endsWith("\n") ? "" : hand.comment() + "\n")).toList());
 	}
@@ -34,25 +35,25 @@ final class RandomExpectHand {
 		return hand.words(hand.one(3) ? text.replace(" within ", " ± ") : text, inBraces);
 	}
 
-	private void cautions(String key, List<ExpectedCaution> cautions, boolean flow, String indent, List<String> entries) {
-		if (cautions.size() == 1 && cautions.get(0).words().isEmpty() && hand.one(2)) {
-			entries.add(key + ": " + cautions.get(0).kindText());
-		} else if (!cautions.isEmpty() && (flow || hand.one(3))) {
-			entries.add(key + ": [" + String.join(", ", cautions.stream().map(c -> item(c, true)).toList()) + "]");
-		} else if (!cautions.isEmpty()) {
+	private void items(String key, List<ExpectedItem> items, boolean flow, String indent, List<String> entries) {
+		if (items.size() == 1 && items.get(0).words().isEmpty() && hand.one(2)) {
+			entries.add(key + ": " + items.get(0).head());
+		} else if (!items.isEmpty() && (flow || hand.one(3))) {
+			entries.add(key + ": [" + String.join(", ", items.stream().map(c -> item(c, true)).toList()) + "]");
+		} else if (!items.isEmpty()) {
 			String deeper = indent + (hand.one(3) ? "" : "  ");
 			StringBuilder text = new StringBuilder(key + ":" + hand.comment() + "\n");
-			cautions.forEach(c -> text.append(hand.lines(deeper)).append(deeper).append("- ").append(item(c, hand.one(3))).append(hand.comment()).append('\n'));
+			items.forEach(c -> text.append(hand.lines(deeper)).append(deeper).append("- ").append(item(c, hand.one(3))).append(hand.comment()).append('\n'));
 			entries.add(text.toString());
 		}
 	}
 
-	private String item(ExpectedCaution caution, boolean inBraces) {
-		String text = hand.key(caution.kindText());
-		if (!caution.words().isEmpty()) {
-			text += ": " + hand.words(caution.words(), inBraces);
+	private String item(ExpectedItem item, boolean inBraces) {
+		String text = hand.key(item.head());
+		if (!item.words().isEmpty()) {
+			text += ": " + hand.words(item.words(), inBraces);
 		}
-		return inBraces && !caution.words().isEmpty() ? "{ " + text + " }" : text;
+		return inBraces && !item.words().isEmpty() ? "{ " + text + " }" : text;
 	}
 
 	String accepted(List<Acceptance> accepted) {

@@ -11,9 +11,10 @@ import org.setwright.trade.catalogue.Dimension;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.Quantity;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.StartUpPhase;
 import org.setwright.trade.catalogue.Unit;
 
-/** Makes what {@link RandomJobs} expects of cautions and rules, and what was accepted. */
+/** Makes what {@link RandomJobs} expects besides values, and what was accepted. */
 final class RandomExpectations {
 	private static final List<String> WORDS = List.of("line voltage at the wall", "Smell gas: leave", "it's \"so\"", "a, b", "# no", "{ odd }", "more than 30 V");
 	private static final List<String> RULES = List.of("Nobody has looked: take cooling, and check", "table changeover-by-maker, row 1", "table floors", "It's \"so\"", "[x]");
@@ -23,20 +24,33 @@ final class RandomExpectations {
 		this.jobs = jobs;
 	}
 
-	List<ExpectedCaution> cautions() {
-		List<ExpectedCaution> cautions = new ArrayList<>();
-		for (int i = jobs.random.nextInt(4) - 1; i > 0; i--) {
-			ExpectedCaution caution = caution();
-			if (cautions.stream().noneMatch(caution::same)) {
-				cautions.add(caution);
+	List<ExpectedItem> items() {
+		List<ExpectedItem> items = new ArrayList<>();
+		for (int i = jobs.random.nextInt(6) - 1; i > 0; i--) {
+			ExpectedItem item = item();
+			if (items.stream().noneMatch(item::same)) {
+				items.add(item);
 			}
 		}
-		return cautions;
+		return items;
 	}
 
-	private ExpectedCaution caution() {
+	private ExpectedItem item() {
+		Position at = Position.whole(RandomJobs.PATH);
+		ItemList list = jobs.pick(List.of(ItemList.values()));
+		boolean other = !list.appears() && jobs.random.nextInt(4) == 0;
+		return switch (list.topic()) {
+			case CAUTIONS -> other ? new ExpectedCaution(false, Optional.empty(), "", true, at) : caution(list);
+			case START_UP -> jobs.random.nextInt(3) == 0 ? ExpectedCheck.by(list, jobs.pick(RULES), at) : new ExpectedCheck(list,
+					other || jobs.random.nextInt(5) == 0 ? Optional.empty() : Optional.of(jobs.pick(List.of(StartUpPhase.values()))),
+					other || jobs.random.nextInt(3) == 0 ? "" : jobs.pick(WORDS), false, other, at);
+			case FINDINGS -> new ExpectedFinding(list.appears(), jobs.pick(List.of("DUAL_FUEL_JOB", "two transformers", "any")), other, at);
+		};
+	}
+
+	private ExpectedCaution caution(ItemList list) {
 		Optional<CautionKind> kind = jobs.random.nextInt(5) == 0 ? Optional.empty() : Optional.of(jobs.pick(List.of(CautionKind.values())));
-		return new ExpectedCaution(jobs.random.nextBoolean(), kind, jobs.random.nextInt(3) == 0 ? "" : jobs.pick(WORDS), Position.whole(RandomJobs.PATH));
+		return new ExpectedCaution(list.appears(), kind, jobs.random.nextInt(3) == 0 ? "" : jobs.pick(WORDS), Position.whole(RandomJobs.PATH));
 	}
 
 	List<Acceptance> accepted() {
@@ -74,8 +88,8 @@ final class RandomExpectations {
 	JobEdit edit(JobCase job) {
 		return switch (jobs.random.nextInt(3)) {
 			case 0 -> new JobEdit.Accepted(acceptance());
-			case 1 -> job.cautions().isEmpty() ? new JobEdit.CautionExpected(caution()) : new JobEdit.CautionNotExpected(jobs.pick(job.cautions()));
-			default -> new JobEdit.CautionExpected(caution());
+			case 1 -> job.items().isEmpty() ? new JobEdit.ItemExpected(item()) : new JobEdit.ItemNotExpected(jobs.pick(job.items()));
+			default -> new JobEdit.ItemExpected(item());
 		};
 	}
 }

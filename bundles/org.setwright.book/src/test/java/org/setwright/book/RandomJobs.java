@@ -55,7 +55,7 @@ final class RandomJobs {
 			expected.put(setting, expectation(setting));
 		}
 		RandomExpectations more = new RandomExpectations(this);
-		return new JobCase(PATH, name(), pick(NOTES), job, expected, more.cautions(), more.accepted(), Map.of());
+		return new JobCase(PATH, name(), pick(NOTES), job, expected, more.items(), more.accepted(), Map.of());
 	}
 
 	List<FactKind> stated() {

@@ -40,6 +40,10 @@ public final class Sample {
 
 			rule "Blue" @authority( shop practice ) @because( "So it is." ) @source( common practice )
 			when Lamp( lit == YES, bright == YES ) then propose( COLOUR, BLUE ); end
+
+			rule "Make it ring" @authority( shop practice ) @because( "So it is." ) @source( common practice )
+			when Pump( size > 1 ) then find( PUMP_THAT_RINGS );
+			startUp( SAFETY_DEVICES, "Warm it to {10 F°} above {setting ALARM}.", "It rings.", "A broken bell." ); end
 			""";
 	private static final String TABLE = "pump size,=> sign,authority,source,because\n3,three,shop practice,common practice,It is three.\n";
 

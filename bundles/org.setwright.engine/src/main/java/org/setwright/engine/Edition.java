@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import org.setwright.book.Book;
 import org.setwright.book.Problem;
 import org.setwright.engine.change.Telltale;
 import org.setwright.engine.change.TellingApart;
 import org.setwright.engine.language.Condition;
+import org.setwright.engine.language.ExpectedNames;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.language.RuleParser;
@@ -71,6 +73,7 @@ public final class Edition {
 		FindingOrder order = FindingOrder.of(rules);
 		if (problems.stream().noneMatch(Edition::isError)) {
 			problems.addAll(order.problems());
+			problems.addAll(ExpectedNames.check(book.jobs(), rules));
 		}
 		problems.sort(Comparator.comparing(Problem::at));
 		return new Compilation(problems.stream().anyMatch(Edition::isError) ? Optional.empty()
@@ -127,16 +130,23 @@ public final class Edition {
 	}
 
 	/**
-	 * Looks for a job on which this book and an amended one come to different results.
+	 * Looks for a job on which this book and an amended one come to different results; a job on which only findings differ is
+	 * taken when there is no other.
 	 *
 	 * @param starts jobs to start from, for example the saved ones
 	 * @return empty when none was found, which proves nothing
 	 */
 	public Optional<Telltale> tellApart(Amendment amendment, List<Job> starts, BooleanSupplier cancelled) {
+		Optional<Telltale> shown = tellApart(amendment, starts, false, cancelled);
+		boolean finds = Stream.concat(amendment.dropped().stream(), amendment.added().stream()).anyMatch(r -> !FindingOrder.made(r).isEmpty());
+		return shown.isPresent() || !finds ? shown : tellApart(amendment, starts, true, cancelled);
+	}
+
+	private Optional<Telltale> tellApart(Amendment amendment, List<Job> starts, boolean findings, BooleanSupplier cancelled) {
 		return new TellingApart(catalogue, order, amendment.dropped(), amendment.added(), job -> {
 			Rehearsal before = rehearse(job);
 			Rehearsal after = before.under(amendment);
-			return before == after ? Optional.empty() : Telltale.of(job, before.outcome(), after.outcome());
+			return before == after ? Optional.empty() : Telltale.of(job, before.outcome(), after.outcome(), findings);
 		}).from(starts, cancelled);
 	}
 

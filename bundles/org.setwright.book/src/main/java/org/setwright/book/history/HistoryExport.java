@@ -17,7 +17,8 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.setwright.book.ExpectedCaution;
+import org.setwright.book.ExpectedItem;
+import org.setwright.book.ItemList;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.JobReader;
@@ -127,10 +128,10 @@ public final class HistoryExport {
 				cells.put(new Target.Expected(setting, false).name(), expectation.text());
 			}
 		});
-		for (boolean appear : new boolean[] { true, false }) {
-			String cautions = job.cautions().stream().filter(c -> c.appears() == appear).map(ExpectedCaution::text).collect(Collectors.joining("\n"));
-			if (!cautions.isEmpty()) {
-				cells.put(new Target.Cautions(appear).name(), cautions);
+		for (ItemList list : ItemList.values()) {
+			String items = job.items(list).stream().map(ExpectedItem::text).collect(Collectors.joining("\n"));
+			if (!items.isEmpty()) {
+				cells.put(new Target.Items(list).name(), items);
 			}
 		}
 		return cells;

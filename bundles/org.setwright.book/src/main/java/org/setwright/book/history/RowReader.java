@@ -1,7 +1,6 @@
 package org.setwright.book.history;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,14 +9,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.setwright.book.ExpectationText;
-import org.setwright.book.ExpectedCaution;
+import org.setwright.book.ExpectedItem;
+import org.setwright.book.ItemList;
+import org.setwright.book.ItemText;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.JobCase.Expectation;
 import org.setwright.book.JobCase.Settled;
 import org.setwright.book.Misfit;
 import org.setwright.book.Position;
-import org.setwright.trade.catalogue.CautionKind;
+import org.setwright.book.Problem;
 import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -36,7 +37,7 @@ final class RowReader {
 	private final Map<FactKind, String> presence = new LinkedHashMap<>();
 	private final Map<Setting, Expectation> expected = new LinkedHashMap<>();
 	private final Map<Setting, String> rules = new LinkedHashMap<>();
-	private final List<ExpectedCaution> cautions = new ArrayList<>();
+	private final List<ExpectedItem> items = new ArrayList<>();
 	private String name = "";
 	private String notes = "";
 
@@ -62,8 +63,8 @@ final class RowReader {
 					() -> misfit(heading, Misfit.of(answer.field().label(), cell, answer.field().domain())));
 		} else if (target instanceof Target.Expected setting) {
 			expected(heading, setting, cell, text);
-		} else if (target instanceof Target.Cautions of) {
-			text.lines().map(String::strip).filter(l -> !l.isEmpty()).forEach(line -> caution(heading, of.appear(), line));
+		} else if (target instanceof Target.Items of) {
+			text.lines().map(String::strip).filter(l -> !l.isEmpty()).forEach(line -> item(heading, of.list(), line));
 		}
 	}
 
@@ -89,14 +90,8 @@ final class RowReader {
 		}
 	}
 
-	private void caution(String heading, boolean appears, String line) {
-		String kind = line.split(":", 2)[0].strip().toLowerCase(Locale.ROOT);
-		Optional<CautionKind> known = Arrays.stream(CautionKind.values()).filter(k -> k.label().equals(kind)).findFirst();
-		if (known.isEmpty() && !kind.equals("any")) {
-			problem(heading, "There is no kind of caution " + Misfit.quoted(kind) + ".", "Write for example \"stop\", or \"stop: a part of the sentence\".");
-		} else {
-			cautions.add(new ExpectedCaution(appears, known, line.contains(":") ? line.split(":", 2)[1] : "", at));
-		}
+	private void item(String heading, ItemList list, String line) {
+		ItemText.read(list, line, at).ifPresentOrElse(items::add, () -> misfit(heading, ItemText.misfit(list, line.split(":", 2)[0])));
 	}
 
 	private void misfit(String heading, Misfit misfit) {
@@ -122,7 +117,7 @@ final class RowReader {
 			job = job.with(kind, entry(kind));
 		}
 		rules.forEach((setting, rule) -> expected.compute(setting, (s, e) -> new DecidedBy(Optional.ofNullable(e).filter(Settled.class::isInstance).map(Settled.class::cast), rule, at)));
-		return new JobCase(path, name, notes, job, expected, cautions, List.of(), Map.of());
+		return new JobCase(path, name, notes, job, expected, items, List.of(), Map.of());
 	}
 
 	private List<FactKind> kinds() {

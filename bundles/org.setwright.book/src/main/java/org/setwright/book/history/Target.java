@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.setwright.book.ItemList;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -64,11 +65,11 @@ sealed interface Target {
 		}
 	}
 
-	/** Cautions, one on each line of the cell. @param appear whether they must be raised; else they must not */
-	record Cautions(boolean appear) implements Target {
+	/** Items of a list, one on each line of the cell. */
+	record Items(ItemList list) implements Target {
 		@Override
 		public String name() {
-			return EXPECT + (appear ? "cautions" : "no cautions");
+			return EXPECT + list.key();
 		}
 	}
 
@@ -87,14 +88,13 @@ sealed interface Target {
 			case JOB -> Optional.of(new Name());
 			case NOTES -> Optional.of(new Notes());
 			case IGNORE -> Optional.of(new Ignored());
-			case EXPECT + "cautions" -> Optional.of(new Cautions(true));
-			case EXPECT + "no cautions" -> Optional.of(new Cautions(false));
 			default -> words.startsWith(EXPECT) ? expected(words.substring(EXPECT.length()), catalogue) : fact(words, catalogue);
 		};
 	}
 
 	private static Optional<Target> expected(String words, Catalogue catalogue) {
-		return catalogue.settingLabelled(words).<Target>map(s -> new Expected(s, false)).or(() -> !words.endsWith(BY) ? Optional.empty()
+		Optional<Target> items = ItemList.called(words).map(Items::new);
+		return items.isPresent() ? items : catalogue.settingLabelled(words).<Target>map(s -> new Expected(s, false)).or(() -> !words.endsWith(BY) ? Optional.empty()
 				: catalogue.settingLabelled(words.substring(0, words.length() - BY.length())).map(s -> new Expected(s, true)));
 	}
 

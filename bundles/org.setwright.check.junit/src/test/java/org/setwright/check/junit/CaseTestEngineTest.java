@@ -89,6 +89,14 @@ class CaseTestEngineTest {
 	}
 
 	@Test
+	void startUpChecksAndFindingsAreTestsToo() throws IOException {
+		copied("jobs/mill-road-2.yaml", "  cautions:", "  no start-up: any\n  findings: [line voltage]\n  cautions:");
+		EngineExecutionResults ran = run(selectDirectory(folder.toString()));
+		assertTrue(names(ran.testEvents().succeeded().stream()).contains("no start-up check any"));
+		assertEquals(List.of("finding line voltage"), names(ran.testEvents().failed().stream()));
+	}
+
+	@Test
 	void nothingRunsOnABookWithErrors() throws IOException {
 		copied("rules/heat-pump.drl", "propose( CHANGEOVER_VALVE", "propose( CHANGOVER_VALVE");
 		EngineExecutionResults ran = run(selectDirectory(folder.toString()));

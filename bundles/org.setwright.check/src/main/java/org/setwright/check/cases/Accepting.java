@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Acceptance;
-import org.setwright.book.ExpectedCaution;
+import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.JobCase.Expectation;
@@ -33,15 +33,13 @@ public record Accepting(LocalDate on, String by, String because) {
 	public List<JobEdit> edits(Point point) {
 		if (point.met()) {
 			return List.of();
-		} else if (point instanceof CautionPoint caution && caution.wanted().other()) {
+		} else if (point instanceof ItemPoint item && item.wanted().other()) {
 			List<JobEdit> edits = new ArrayList<>();
-			caution.raised().forEach(c -> edits.add(new JobEdit.CautionExpected(new ExpectedCaution(true, Optional.of(c.kind()), c.sentence(), point.at()))));
-			edits.add(noted("other cautions", caution.expected(), caution.came()));
+			item.there().forEach(t -> edits.addAll(List.of(new JobEdit.ItemExpected(t.exactly()), noted(t.exactly(), item))));
 			return edits;
-		} else if (point instanceof CautionPoint caution) {
-			ExpectedCaution now = caution.wanted().opposite();
-			return List.of(new JobEdit.CautionNotExpected(caution.wanted()), new JobEdit.CautionExpected(now),
-					noted("caution " + now.text(), caution.expected(), caution.came()));
+		} else if (point instanceof ItemPoint item) {
+			ExpectedItem now = item.wanted().in(item.stands());
+			return List.of(new JobEdit.ItemNotExpected(item.wanted()), new JobEdit.ItemExpected(now), noted(now, item));
 		}
 		SettingPoint setting = (SettingPoint) point;
 		Expectation now = now(setting);
@@ -52,6 +50,10 @@ public record Accepting(LocalDate on, String by, String because) {
 	/** @return what will be expected of {@code point} once it is accepted, in the words of a job file */
 	public static String becomes(Point point) {
 		return point instanceof SettingPoint setting ? now(setting).text() : point.came();
+	}
+
+	private JobEdit.Accepted noted(ExpectedItem now, ItemPoint point) {
+		return noted(now.list().one() + " " + now.text(), point.expected(), now.list().state());
 	}
 
 	private JobEdit.Accepted noted(String what, String was, String now) {

@@ -3,9 +3,7 @@ package org.setwright.check.cases;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.setwright.book.ExpectedCaution;
 import org.setwright.book.JobCase;
-import org.setwright.engine.outcome.Caution;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.trade.catalogue.Setting;
@@ -15,7 +13,7 @@ import org.setwright.trade.catalogue.Setting;
  *
  * @param outcome what the job came to; empty when it could not be run
  * @param fault why it could not be run, a sentence; empty when it was
- * @param points the settings and then the cautions that something is expected of, in file order; then all other settings of the job
+ * @param points the settings that something is expected of and then all else that is, in file order; then all other settings of the job
  */
 public record CheckedJob(JobCase job, Optional<Outcome> outcome, String fault, List<Point> points) {
 	public CheckedJob {
@@ -25,10 +23,11 @@ public record CheckedJob(JobCase job, Optional<Outcome> outcome, String fault, L
 	/** @return {@code job} held against what it came to */
 	public static CheckedJob of(JobCase job, Outcome outcome) {
 		Stream<Point> asked = job.expected().keySet().stream().map(s -> of(job, s, outcome.setting(s)));
-		Stream<Point> cautions = job.cautions().stream().map(c -> caution(job, c, outcome));
+		ItemsThere there = new ItemsThere(job, outcome);
+		Stream<Point> items = job.items().stream().map(there::point);
 		Stream<Point> notAsked = outcome.settings().stream().filter(s -> !job.expected().containsKey(s.setting()))
 				.map(s -> of(job, s.setting(), Optional.of(s)));
-		return new CheckedJob(job, Optional.of(outcome), "", Stream.of(asked, cautions, notAsked).flatMap(p -> p).toList());
+		return new CheckedJob(job, Optional.of(outcome), "", Stream.of(asked, items, notAsked).flatMap(p -> p).toList());
 	}
 
 	/** @return how one setting of {@code job} stands; {@code outcome} is empty when the job neither needs nor gets it */
@@ -39,14 +38,6 @@ public record CheckedJob(JobCase job, Optional<Outcome> outcome, String fault, L
 	/** @return {@code job}, which could not be run because of {@code fault} */
 	public static CheckedJob notRun(JobCase job, String fault) {
 		return new CheckedJob(job, Optional.empty(), fault, List.of());
-	}
-
-	private static CautionPoint caution(JobCase job, ExpectedCaution wanted, Outcome outcome) {
-		return new CautionPoint(wanted, outcome.cautions().stream().filter(c -> wanted.other() ? !expected(job, c) : wanted.means(c.kind(), c.sentence())).toList());
-	}
-
-	private static boolean expected(JobCase job, Caution caution) {
-		return job.cautions().stream().anyMatch(e -> e.appears() && e.means(caution.kind(), caution.sentence()));
 	}
 
 	/** @return the points something is expected of, settings first */

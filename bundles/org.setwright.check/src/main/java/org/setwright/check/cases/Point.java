@@ -3,7 +3,7 @@ package org.setwright.check.cases;
 import org.setwright.book.Position;
 
 /** One thing that a job case asks, or could ask, of what the job comes to. Immutable. */
-public sealed interface Point permits SettingPoint, CautionPoint {
+public sealed interface Point permits SettingPoint, ItemPoint {
 
 	/** @return how it stands */
 	Standing standing();

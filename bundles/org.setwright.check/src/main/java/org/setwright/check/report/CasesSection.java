@@ -7,6 +7,7 @@ import java.util.Map;
 import org.setwright.book.JobCase;
 import org.setwright.check.cases.CaseCheck;
 import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.ItemPoint;
 import org.setwright.check.cases.Point;
 import org.setwright.check.cases.SettingPoint;
 import org.setwright.check.cases.Standing;
@@ -58,7 +59,7 @@ public record CasesSection(CaseCheck check) implements Section {
 	}
 
 	private static String group(Point point) {
-		return point instanceof SettingPoint setting ? setting.setting().group() : "cautions";
+		return point instanceof SettingPoint setting ? setting.setting().group() : ((ItemPoint) point).wanted().list().topic().label();
 	}
 
 	private static void amiss(Markup html, CheckedJob job) {

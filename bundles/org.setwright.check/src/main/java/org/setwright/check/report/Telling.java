@@ -3,7 +3,7 @@ package org.setwright.check.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.setwright.book.JobCase;
-import org.setwright.check.cases.CautionPoint;
+import org.setwright.check.cases.ItemPoint;
 import org.setwright.check.cases.Point;
 import org.setwright.check.cases.SettingPoint;
 import org.setwright.check.reasons.ReasonOutline;
@@ -20,9 +20,9 @@ public final class Telling {
 			return setting.outcome().map(o -> ReasonOutline.of(o, job)).orElse(List.of());
 		}
 		List<Step> steps = new ArrayList<>();
-		((CautionPoint) point).raised().forEach(c -> {
-			steps.add(new Step(0, "caution", c.kind().label() + ": " + c.sentence(), ""));
-			c.raisedBy().forEach(f -> ReasonOutline.of(f, job)
+		((ItemPoint) point).there().forEach(t -> {
+			steps.add(new Step(0, t.exactly().list().one(), t.words(), ""));
+			t.firings().forEach(f -> ReasonOutline.of(f, job)
 					.forEach(s -> steps.add(new Step(s.depth() + 1, s.kind(), s.words(), s.at()))));
 		});
 		return steps;

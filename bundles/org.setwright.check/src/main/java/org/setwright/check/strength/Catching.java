@@ -2,7 +2,6 @@ package org.setwright.check.strength;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,14 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.setwright.book.ExpectedCaution;
+import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobNotWritten;
 import org.setwright.book.JobWriter;
 import org.setwright.book.Position;
+import org.setwright.check.cases.ItemsThere;
 import org.setwright.engine.change.Telltale;
-import org.setwright.engine.outcome.Caution;
-import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.engine.outcome.SettingOutcome.State;
 import org.setwright.trade.catalogue.Catalogue;
@@ -46,13 +44,13 @@ public record Catching(Mistake mistake, Telltale telltale, JobCase like) {
 	public String sentence() {
 		String but = telltale.changes().stream().map(c -> c.sentence(telltale.start())).collect(Collectors.joining("; "));
 		return (but.isEmpty() ? "would be noticed if " + like.name() : "would be noticed by a job like " + like.name() + " but where " + but + ", if it")
-				+ " expects " + String.join(", ", expects()) + ".";
+				+ " expects " + String.join(", ", expects()).replaceFirst("\\.$", "") + ".";
 	}
 
 	private List<String> expects() {
 		List<String> expects = new ArrayList<>();
 		telltale.settings().forEach(s -> expects.add(s.label() + ": " + expectation(s).text()));
-		cautions().forEach(c -> expects.add((c.appears() ? "the caution " : "no caution ") + c.text()));
+		items().forEach(i -> expects.add((i.list().appears() ? "the " : "") + i.list().one() + " " + i.text()));
 		return expects;
 	}
 
@@ -79,7 +77,7 @@ public record Catching(Mistake mistake, Telltale telltale, JobCase like) {
 		String name = mistake.rule().name();
 		String notes = "Would notice this mistake in \"" + name + "\": " + mistake.sentence() + ". " + remark;
 		return new JobWriter(catalogue).write(new JobCase("jobs/" + file(), "Tells apart: " + name.substring(0, Math.min(LONGEST_NAME, name.length()))
-				+ " " + Integer.toHexString(mistake.sentence().hashCode()), notes, telltale.job(), expected, cautions(), List.of(), Map.of()));
+				+ " " + Integer.toHexString(mistake.sentence().hashCode()), notes, telltale.job(), expected, items(), List.of(), Map.of()));
 	}
 
 	private JobCase.Expectation expectation(Setting setting) {
@@ -92,19 +90,22 @@ public record Catching(Mistake mistake, Telltale telltale, JobCase like) {
 				? new JobCase.Dispute(nowhere) : came.get().state() == State.GAP ? new JobCase.Gap(nowhere) : new JobCase.NotSet(nowhere));
 	}
 
-	/** Cautions are expected only when no setting differs. */
-	private List<ExpectedCaution> cautions() {
-		List<ExpectedCaution> expected = new ArrayList<>();
-		if (telltale.settings().isEmpty()) {
-			only(telltale.before(), telltale.after()).forEach(c -> expected.add(new ExpectedCaution(true, Optional.of(c.kind()), c.sentence(), Position.whole(""))));
-			only(telltale.after(), telltale.before()).forEach(c -> expected.add(new ExpectedCaution(false, Optional.of(c.kind()), c.sentence(), Position.whole(""))));
+	/** Nothing is expected besides settings as long as one differs; then the first topic that differs. */
+	private List<ExpectedItem> items() {
+		List<List<ExpectedItem>> before = ItemsThere.all(telltale.before());
+		List<List<ExpectedItem>> after = ItemsThere.all(telltale.after());
+		for (int i = 0; telltale.settings().isEmpty() && i < before.size(); i++) {
+			List<ExpectedItem> expected = new ArrayList<>(only(before.get(i), after.get(i)));
+			Set<String> named = before.get(i).stream().map(ExpectedItem::text).collect(Collectors.toSet());
+			only(after.get(i), before.get(i)).stream().filter(a -> !named.contains(a.text())).forEach(a -> expected.add(a.in(a.list().absent())));
+			if (!expected.isEmpty()) {
+				return expected;
+			}
 		}
-		return expected;
+		return List.of();
 	}
 
-	private static List<Caution> only(Outcome one, Outcome other) {
-		Set<String> said = new HashSet<>();
-		other.cautions().forEach(c -> said.add(c.kind() + c.sentence()));
-		return one.cautions().stream().filter(c -> !said.contains(c.kind() + c.sentence())).toList();
+	private static List<ExpectedItem> only(List<ExpectedItem> these, List<ExpectedItem> others) {
+		return these.stream().filter(t -> others.stream().noneMatch(t::same)).toList();
 	}
 }

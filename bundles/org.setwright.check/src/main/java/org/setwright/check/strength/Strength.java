@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.setwright.book.ExpectedCheck;
+import org.setwright.book.ExpectedItem;
+import org.setwright.book.ItemList;
 import org.setwright.book.JobCase;
 import org.setwright.check.Progress;
 import org.setwright.check.cases.CheckedJob;
@@ -97,8 +100,23 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 		/** A quick look: whether anything this job expects can depend on what the mistake touches. */
 		boolean asksFor(Mistake mistake) {
 			return Stream.concat(Stream.of(mistake.rule()), mistake.instead().stream()).flatMap(r -> r.then().stream())
-					.anyMatch(action -> action instanceof Action.Find || (action instanceof Action.Propose propose
-							? job.expected().containsKey(propose.setting()) : job.expectations() > job.expected().size()));
+					.anyMatch(this::asksFor);
+		}
+
+		private boolean asksFor(Action action) {
+			if (action instanceof Action.Propose propose) {
+				return job.expected().containsKey(propose.setting()) || job.items().stream().anyMatch(Watch::readsSettings);
+			}
+			return action instanceof Action.Find || asksFor(action instanceof Action.Warn ? ItemList.Topic.CAUTIONS : ItemList.Topic.START_UP);
+		}
+
+		private boolean asksFor(ItemList.Topic topic) {
+			return job.items().stream().anyMatch(i -> i.list().topic() == topic);
+		}
+
+		/** The words of a start-up check may say what a setting comes to. */
+		private static boolean readsSettings(ExpectedItem item) {
+			return item instanceof ExpectedCheck check && !check.byRule() && !check.words().isEmpty();
 		}
 
 		boolean notices(Amendment amendment) {

@@ -33,6 +33,12 @@ class AcceptingTest {
 			colour: red                     | colour: dispute                   | red                | dispute
 			cautions: [note]                | no cautions: [note]               | raised             | not raised
 			no cautions: stop               | cautions: [stop]                  | not raised         | raised
+			start-up: heating               | no start-up: heating              | needed             | not needed
+			no start-up: { any: it rings }  | start-up: [any: it rings]         | not needed         | needed
+			perhaps start-up: any           | start-up: any                     | perhaps needed     | needed
+			no start-up: any other          | { start-up: [{ by: Make it ring }], no start-up: any other } | not needed | needed
+			findings: pump                  | no findings: pump                 | found              | not found
+			no findings: any                | findings: any                     | not found          | found
 			""")
 	void whatComesBecomesWhatIsExpected(String before, String after, String was, String now) throws Exception {
 		String text = accepted(JOB.formatted(before));
@@ -41,8 +47,8 @@ class AcceptingTest {
 		JobCase job = job(text);
 		assertEquals(job(JOB.formatted(after)).expected().values().stream().map(JobCase.Expectation::text).toList(),
 				job.expected().values().stream().map(JobCase.Expectation::text).toList());
-		assertEquals(job(JOB.formatted(after)).cautions().stream().map(c -> c.appears() + c.text()).toList(),
-				job.cautions().stream().map(c -> c.appears() + c.text()).toList());
+		assertEquals(job(JOB.formatted(after)).items().stream().map(i -> i.list() + i.text()).sorted().toList(),
+				job.items().stream().map(i -> i.list() + i.text()).sorted().toList());
 		assertEquals(List.of(was + " > " + now + " on 2026-11-25 by Dana Reyes because It is right."), job.accepted().stream()
 				.map(a -> a.was() + " > " + a.now() + " on " + a.on() + " by " + a.by() + " because " + a.because()).toList());
 		assertTrue(check(job).allMet());

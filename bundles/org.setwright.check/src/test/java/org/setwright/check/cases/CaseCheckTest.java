@@ -66,6 +66,26 @@ class CaseCheckTest {
 			no cautions: { stop: it freezes }       | met
 			no cautions: any                        | not met
 			no cautions: any other                  | not met
+			start-up: safety devices                | met
+			start-up: any                           | met
+			start-up: heating                       | not met
+			start-up: { safety devices: IT RINGS }  | met
+			start-up: { any: above 62 °F }          | met
+			start-up: { any: '5.6 C°' }            | met
+			start-up: { safety devices: it falls }  | not met
+			start-up: { by: Make it ring }          | met
+			start-up: { by: Make it }               | not met
+			perhaps start-up: safety devices        | not met
+			no start-up: heating                    | met
+			no start-up: safety devices             | not met
+			no start-up: any other                  | not met
+			findings: pump that rings               | met
+			findings: [PUMP_THAT_RINGS]             | met
+			findings: any                           | met
+			findings: pump                          | not met
+			no findings: pump                       | met
+			no findings: pump that rings            | not met
+			no findings: any other                  | not met
 			""")
 	void eachKindOfExpectation(String expectation, String standing) {
 		CheckedJob job = check(JOB + "expect:\n  " + expectation + "\n").jobs().get(0);
@@ -85,6 +105,12 @@ class CaseCheckTest {
 			alarm: not set      | lamp: none        | met
 			no cautions: any    | pump: { size: 1 } | met
 			cautions: any       | pump: { size: 1 } | not met
+			no start-up: any    | pump: { size: 1 } | met
+			no findings: any    | pump: { size: 1 } | met
+			start-up: any       | pump: fitted      | not met
+			no start-up: any    | pump: fitted      | not met
+			perhaps start-up: any | pump: fitted    | met
+			no findings: any    | pump: fitted      | met
 			""")
 	void withoutAValue(String expectation, String fact, String standing) {
 		assertEquals(standing, check("job: A\n" + fact + "\nexpect: { " + expectation + " }\n").jobs().get(0).asked().get(0).standing().word());
@@ -107,7 +133,33 @@ class CaseCheckTest {
 		assertTrue(check(expect).jobs().get(0).allMet());
 		CheckedJob surprised = check(expect.replace("  cautions: { stop: it burns }\n", "")).jobs().get(0);
 		List<JobEdit> accepted = new Accepting(LocalDate.of(2026, 11, 25), "Dana", "It does burn.").edits(surprised.notMet().get(0));
-		assertTrue(accepted.get(0) instanceof JobEdit.CautionExpected now && now.caution().appears() && now.caution().text().contains("it burns"));
+		assertTrue(accepted.get(0) instanceof JobEdit.ItemExpected now && now.item().list().appears() && now.item().text().contains("it burns"));
+	}
+
+	@Test
+	void nothingElseMeansNothingButWhatIsExpected() {
+		String expect = JOB + "expect:\n  start-up: { safety devices: it rings }\n  no start-up: any other\n  findings: pump that rings\n  no findings: any other\n";
+		assertTrue(check(expect).jobs().get(0).allMet());
+		CheckedJob surprised = check(expect.replace("  start-up: { safety devices: it rings }\n", "").replace("  findings: pump that rings\n", "")).jobs().get(0);
+		assertEquals("no start-up check any other: expected not needed, came to safety devices: Warm it to 10 F° (5.6 C°) above 62 °F (16.7 °C).\n"
+				+ "no finding any other: expected not found, came to pump that rings",
+				surprised.notMet().stream().map(p -> p.what() + ": " + p.sentence()).collect(Collectors.joining("\n")));
+		assertTrue(check(expect.replace("size: 3", "size: unknown").replace("start-up: { safety", "perhaps start-up: { safety").replace("  findings: pump that rings\n", ""))
+				.jobs().get(0).allMet());
+	}
+
+	@ParameterizedTest(name = "{0}: {1}")
+	@CsvSource(delimiter = '|', textBlock = """
+			no start-up: [by: Make it rin]   | jobs/0.yaml:5:17: There is no rule or table called "Make it rin". Write "Make it ring".
+			no findings: pump that rang      | jobs/0.yaml:5:16: No rule finds "pump that rang". Write "pump that rings".
+			sign: { by: table signs, row 7 } | jobs/0.yaml:5:9: There is no rule or table called "table signs, row 7". Write "table signs, row 1".
+			sign: { by: table signs }        |
+			no findings: [any, any other]    |
+			""")
+	void aNameThatNoRuleHasIsAWarning(String expectation, String warning) {
+		var compiled = Edition.compile(Sample.book(JOB + "expect:\n  " + expectation.replace("table signs, row 7", "'table signs, row 7'") + "\n"), Sample.CATALOGUE);
+		assertTrue(compiled.edition().isPresent());
+		assertEquals(Optional.ofNullable(warning).map(List::of).orElse(List.of()), compiled.problems().stream().map(Object::toString).toList());
 	}
 
 	@Test

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.setwright.book.Book;
 import org.setwright.book.BookReader;
 import org.setwright.book.JobCase;
@@ -43,6 +45,17 @@ class StrengthTest {
 			    propose( HEAT_STAGES, 1 );
 			end
 			""";
+	private static final String SAYS_AND_FINDS = """
+			rule "Prove it"
+			    @authority( shop practice )
+			    @because( "So it is." )
+			    @source( common practice )
+			when
+			    IndoorUnit( stages >= 2 )
+			then
+			    %s
+			end
+			""";
 	private static final String TWO = "job: two\nindoor unit: { kind: furnace, stages: 2 }\nexpect:\n  heating stages: 2\n";
 	private static final String ONE = "job: one\nindoor unit: { kind: furnace, stages: 1 }\nexpect:\n  heating stages: 1\n";
 
@@ -50,6 +63,7 @@ class StrengthTest {
 	Path folder;
 	private Book book;
 	private Edition edition;
+	private String rules = RULES;
 
 	@Test
 	void aJobOnTheBoundaryNoticesThatTheBoundaryMoved() throws IOException {
@@ -70,6 +84,23 @@ class StrengthTest {
 		Outcome mistaken = edition.under(Strength.amendment(edition, moved.mistake())).run(telltale.job());
 		assertEquals(telltale.after(), mistaken);
 		assertFalse(telltale.settings().isEmpty());
+	}
+
+	@ParameterizedTest(name = "{1}")
+	@CsvSource(delimiter = '|', textBlock = """
+			startUp( HEATING, "Call for heat.", "It heats.", "It is broken." ); | start-up check by: Prove it
+			find( MORE_THAN_ONE );                                              | finding more than one
+			""")
+	void aStartUpCheckOrAFindingThatNoJobAsksForIsAskedForByTheJobFound(String says, String item) throws Exception {
+		rules = SAYS_AND_FINDS.formatted(says);
+		Strength strength = strength(ONE.replace("heating stages: 1", "heating stages: gap"));
+		assertTrue(strength.share() < 1);
+		Strength searched = strength.withTelltales(edition, book.jobs(), Progress.UNWATCHED);
+		Catching found = Catching.of(searched, book.jobs()).stream().filter(c -> c.mistake().instead().isEmpty()).findFirst().orElseThrow();
+		assertTrue(found.sentence().endsWith(", if it expects the " + item + "."), found.sentence());
+		Strength stronger = strength(ONE.replace("heating stages: 1", "heating stages: gap"), found.text(Trade.catalogue()));
+		assertEquals(List.of(), stronger.left());
+		assertEquals(List.of(), stronger.survivors().stream().filter(t -> t.mistake().instead().isEmpty()).toList());
 	}
 
 	@Test
@@ -120,7 +151,7 @@ class StrengthTest {
 		Files.createDirectories(folder.resolve("rules"));
 		Files.createDirectories(folder.resolve("jobs"));
 		Files.writeString(folder.resolve("book.yaml"), "book: Test\n");
-		Files.writeString(folder.resolve("rules/test.drl"), RULES);
+		Files.writeString(folder.resolve("rules/test.drl"), rules);
 		for (int i = 0; i < jobs.length; i++) {
 			Files.writeString(folder.resolve("jobs/" + i + ".yaml"), jobs[i]);
 		}

@@ -129,7 +129,7 @@ record JobJson(JsonGenerator json) {
 			if (point instanceof SettingPoint of) {
 				json.writeStringField("setting", of.setting().id());
 			} else {
-				json.writeStringField("caution", point.what());
+				json.writeStringField("besides", point.what());
 			}
 			json.writeStringField("expected", point.expected());
 			json.writeStringField("came", point.came());
