@@ -12,13 +12,14 @@ import java.util.Optional;
  * @param name what the shop calls it
  * @param description what it is for; may be empty
  * @param floors what the shop demands of its own jobs
+ * @param signOff whether an edition has to be signed before it goes out
  * @param ruleFiles {@code rules/*.drl}, by path
  * @param tables {@code tables/*.csv}, by path
  * @param jobs {@code jobs/*.yaml}, by path
  * @param problems what is wrong with the files, by position
  */
-public record Book(Path folder, String name, String description, Floors floors, List<RuleFile> ruleFiles, List<Table> tables,
-		List<JobCase> jobs, List<Problem> problems) {
+public record Book(Path folder, String name, String description, Floors floors, SignOff signOff, List<RuleFile> ruleFiles,
+		List<Table> tables, List<JobCase> jobs, List<Problem> problems) {
 	/** No book holds more jobs. */
 	public static final int MOST_JOBS = BookFolder.MOST_FILES;
 
@@ -27,6 +28,12 @@ public record Book(Path folder, String name, String description, Floors floors, 
 		tables = List.copyOf(tables);
 		jobs = List.copyOf(jobs);
 		problems = List.copyOf(problems);
+	}
+
+	/** A book that need not be signed. */
+	public Book(Path folder, String name, String description, Floors floors, List<RuleFile> ruleFiles, List<Table> tables,
+			List<JobCase> jobs, List<Problem> problems) {
+		this(folder, name, description, floors, SignOff.NOT_DEMANDED, ruleFiles, tables, jobs, problems);
 	}
 
 	/** A book that demands nothing of its jobs. */
@@ -50,6 +57,6 @@ public record Book(Path folder, String name, String description, Floors floors, 
 		files.removeIf(f -> f.path().equals(changed.path()));
 		files.add(changed);
 		files.sort(java.util.Comparator.comparing(RuleFile::path));
-		return new Book(folder, name, description, floors, files, tables, jobs, problems);
+		return new Book(folder, name, description, floors, signOff, files, tables, jobs, problems);
 	}
 }

@@ -1,7 +1,9 @@
 package org.setwright.book;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.setwright.book.text.SourceText;
 import org.setwright.book.yaml.YamlNode;
 import org.setwright.book.yaml.YamlNode.Mapping;
@@ -9,15 +11,16 @@ import org.setwright.book.yaml.YamlNode.Scalar;
 import org.setwright.book.yaml.YamlReader;
 import org.setwright.book.yaml.YamlText;
 
-/** What {@code book.yaml} says. @param name empty when it is missing @param description may be empty @param floors what it demands */
-record BookDetails(String name, String description, Floors floors, List<Problem> problems) {
+/** What {@code book.yaml} says. @param name empty when it is missing @param description may be empty @param floors what it demands of its jobs */
+record BookDetails(String name, String description, Floors floors, SignOff signOff, List<Problem> problems) {
 	static final String FILE = "book.yaml";
 	private static final String BOOK = "book";
 	private static final String DESCRIPTION = "description";
 	private static final String FORMAT = "format";
 	private static final String FORMAT_READ = "1";
 	private static final String AT_LEAST = "at least";
-	private static final List<String> KEYS = List.of(BOOK, DESCRIPTION, FORMAT, AT_LEAST);
+	private static final String SIGN_OFF = "sign-off";
+	private static final List<String> KEYS = List.of(BOOK, DESCRIPTION, FORMAT, AT_LEAST, SIGN_OFF);
 	private static final String BEGIN = "Begin with a line \"book:\" and the name of the book.";
 
 	BookDetails {
@@ -36,7 +39,7 @@ record BookDetails(String name, String description, Floors floors, List<Problem>
 		} else if (yaml.root().isPresent()) {
 			problems.error(yaml.root().get().start(), "The file consists of names and values, and this is neither.", BEGIN);
 		}
-		return new BookDetails("", "", Floors.NONE, problems.all());
+		return new BookDetails("", "", Floors.NONE, SignOff.NOT_DEMANDED, problems.all());
 	}
 
 	private static BookDetails read(Keys keys, ProblemList problems) {
@@ -57,7 +60,21 @@ record BookDetails(String name, String description, Floors floors, List<Problem>
 			problems.errorInFile("The book has no name.", "Add a line \"book:\" with its name.");
 		}
 		Floors floors = keys.value(AT_LEAST).map(node -> FloorsReader.read(node, problems)).orElse(Floors.NONE);
-		return new BookDetails(name, words(keys, DESCRIPTION, problems), floors, problems.all());
+		return new BookDetails(name, words(keys, DESCRIPTION, problems), floors, signOff(keys, problems), problems.all());
+	}
+
+	private static SignOff signOff(Keys keys, ProblemList problems) {
+		Optional<YamlNode> written = keys.value(SIGN_OFF);
+		if (written.isEmpty()) {
+			return SignOff.NOT_DEMANDED;
+		}
+		String words = written.get() instanceof Scalar s ? Keys.normal(s.text()) : "";
+		Optional<SignOff> meant = Arrays.stream(SignOff.values()).filter(s -> s.words().equals(words)).findFirst();
+		if (meant.isEmpty()) {
+			problems.error(written.get().start(), "This does not say whether the book has to be signed.",
+					"Write one of: " + Arrays.stream(SignOff.values()).map(SignOff::words).collect(Collectors.joining(", ")) + ".");
+		}
+		return meant.orElse(SignOff.DEMANDED);
 	}
 
 	private static String words(Keys keys, String key, ProblemList problems) {

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The folder of a book: lists and reads its files, and nothing outside it. */
-final class BookFolder {
+final class BookFolder implements BookFiles {
 	/** No file of a book may be larger, in bytes. */
 	static final int LARGEST_FILE = 2_000_000;
 	/** No folder of a book may hold more files. */
@@ -39,12 +39,8 @@ final class BookFolder {
 		this.problems = problems;
 	}
 
-	/**
-	 * @param folder "rules", "tables" or "jobs"
-	 * @param ending of the files wanted, with its dot
-	 * @return their paths below the book, sorted; empty when there is no such folder
-	 */
-	List<String> list(String folder, String ending) {
+	@Override
+	public List<String> list(String folder, String ending) {
 		Path directory = root.resolve(folder);
 		if (!Files.exists(directory, LinkOption.NOFOLLOW_LINKS)) {
 			return List.of();
@@ -90,8 +86,8 @@ final class BookFolder {
 		}
 	}
 
-	/** @param path below the book @return its text, or why it cannot be read */
-	FileContents read(String path) {
+	@Override
+	public FileContents read(String path) {
 		Path file = root.resolve(path);
 		if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
 			return refused(path, "There is no such file.", "Restore it, or make it anew.");

@@ -14,11 +14,26 @@ import org.setwright.trade.catalogue.Catalogue;
 public final class BookReader {
 	private final Catalogue catalogue;
 	private final List<Problem> problems = new ArrayList<>();
-	private final BookFolder folder;
+	private final BookFiles folder;
 
 	private BookReader(Path root, Catalogue catalogue) {
 		this.catalogue = catalogue;
 		folder = new BookFolder(root, problems::add);
+	}
+
+	private BookReader(BookFiles files, Catalogue catalogue) {
+		this.catalogue = catalogue;
+		folder = files;
+	}
+
+	/**
+	 * Reads a book that does not stand in a folder, such as an earlier edition. Never throws for what the files hold.
+	 *
+	 * @param folder where the book has its place, absolute; nothing is read there
+	 * @param files the bytes of its files by their paths below the book, with forward slashes
+	 */
+	public static Book read(Path folder, Map<String, byte[]> files, Catalogue catalogue) {
+		return new BookReader(new FilesInHand(files), catalogue).book(folder);
 	}
 
 	/**
@@ -58,7 +73,7 @@ public final class BookReader {
 		}
 		problems.sort(Comparator.comparing(Problem::at));
 		String name = details.name().isBlank() ? name(given) : details.name();
-		return new Book(given, name, details.description(), details.floors(), rules, tables, jobs, problems);
+		return new Book(given, name, details.description(), details.floors(), details.signOff(), rules, tables, jobs, problems);
 	}
 
 	private BookDetails details() {
@@ -69,7 +84,7 @@ public final class BookReader {
 					? Problem.error(why.at(), "The folder holds no " + BookDetails.FILE + ", so it is no rule book yet.",
 							"Make the file with the lines \"book: <name of the book>\" and \"format: 1\", or open another folder.")
 					: why);
-			return new BookDetails("", "", Floors.NONE, List.of());
+			return new BookDetails("", "", Floors.NONE, SignOff.NOT_DEMANDED, List.of());
 		}
 		BookDetails details = BookDetails.read(contents.text().get());
 		problems.addAll(details.problems());

@@ -195,7 +195,7 @@ class BookFolderTest {
 						+ " Write \"format: 1\", or use a newer Setwright when the book was made with one.");
 		write("book.yaml", "book: A\nbook: B\nauthor: C\ndescripton: D\n");
 		assertProblems("book.yaml:2:1: \"book\" is written twice; first on line 1. Keep the right one and remove the other.",
-				"book.yaml:3:1: There is no \"author\" in book.yaml. Write one of: book, description, format, at least.",
+				"book.yaml:3:1: There is no \"author\" in book.yaml. Write one of: book, description, format, at least, sign-off.",
 				"book.yaml:4:1: There is no \"descripton\" in book.yaml. Write \"description\".");
 		write("book.yaml", "book: [A]\n");
 		assertProblems("book.yaml: The book has no name. Add a line \"book:\" with its name.",

@@ -92,6 +92,11 @@ public final class Amendment {
 		return Optional.ofNullable(kept.get(rule));
 	}
 
+	/** @return whether no rule of the amended book depends on its own finding; if one does, the amendment cannot be tried */
+	public boolean sound() {
+		return !order.circular();
+	}
+
 	/** @return the rules of the amended book, by position */
 	public List<Rule> rules() {
 		return rules;

@@ -72,6 +72,28 @@ class RehearsalTest {
 		assertThrows(IllegalArgumentException.class, () -> edition.amend(strange));
 	}
 
+	@Test
+	void aBookWithManyOtherRulesGivesWhatThatBookCompiledAnewGives() {
+		RandomBooks jobs = new RandomBooks(7);
+		Edition before = Books.edition(new RandomBooks(8).rules(RULES));
+		Edition after = Books.edition(new RandomBooks(9).rules(RULES));
+		Amendment amendment = before.amend(after.rules());
+		assertTrue(amendment.sound());
+		for (int j = 0; j < 25; j++) {
+			Job job = jobs.job();
+			assertEquals(told(after.run(job)), told(before.rehearse(job).under(amendment).outcome()));
+		}
+	}
+
+	@Test
+	void aBookWhoseRulesGoInACircleIsNotSound() {
+		String a = Books.rule("a", "shop practice", "Finding( name == B )", "find( A );");
+		Edition one = Books.edition(a + Books.rule("b", "shop practice", "", "find( B );"));
+		Edition other = Books.edition(Books.rule("c", "shop practice", "", "find( A );") + Books.rule("b", "shop practice", "Finding( name == A )", "find( B );"));
+		assertTrue(one.amend(one.rules()).sound());
+		assertEquals(false, one.amend(List.of(one.rules().get(0), other.rules().get(1))).sound());
+	}
+
 	/** @return empty when the book would have a problem, for example a finding that nobody makes any more */
 	private static Optional<Edition> with(Edition edition, int at, String text) {
 		List<String> texts = new ArrayList<>(edition.rules().stream().map(Rule::text).toList());

@@ -24,6 +24,7 @@ public final class FindingOrder {
 	private final Map<Rule, Set<String>> asked = new IdentityHashMap<>();
 	private final List<Rule> sequence;
 	private final List<Problem> problems = new ArrayList<>();
+	private boolean circular;
 
 	private FindingOrder(Collection<Rule> rules) {
 		for (Rule rule : rules) {
@@ -43,6 +44,11 @@ public final class FindingOrder {
 	/** @return findings nobody makes, and rules that go round in a circle */
 	public List<Problem> problems() {
 		return List.copyOf(problems);
+	}
+
+	/** @return whether some rule depends on its own finding, so that the rules cannot be tried in any order */
+	public boolean circular() {
+		return circular;
 	}
 
 	/** @return the level of {@code rule}, from 0 */
@@ -96,6 +102,7 @@ public final class FindingOrder {
 			return known;
 		}
 		if (open.stream().anyMatch(r -> r == rule)) {
+			circular = true;
 			problems.add(Problem.error(rule.at(), "The rule \"" + rule.name() + "\" depends on its own finding, by way of: "
 					+ open.stream().map(Rule::name).collect(Collectors.joining(", ")) + ".",
 					"Let one of these rules test job fields instead of the finding."));
