@@ -30,7 +30,8 @@ class LayersTest {
 			check   | org.setwright.trade.. org.setwright.book.. org.setwright.engine..
 			bench   | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check..
 			check.junit | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check.. org.junit.platform.engine.. org.opentest4j..
-			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.picture.. org.setwright.landing.. org.setwright.check.. org.setwright.bench.. org.jline.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
+			editions | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.check.. org.eclipse.jgit..
+			command | org.setwright.trade.. org.setwright.book.. org.setwright.engine.. org.setwright.picture.. org.setwright.landing.. org.setwright.check.. org.setwright.bench.. org.setwright.editions.. org.jline.. picocli.. com.fasterxml.jackson.core.. org.apache.commons.csv..
 			""")
 	void eachBundleUsesOnlyWhatStandsBelowIt(String bundle, String others) {
 		List<String> allowed = new ArrayList<>(List.of("java..", "javax..", "org.setwright." + bundle + "..", ""));
@@ -54,6 +55,12 @@ class LayersTest {
 	}
 
 	@Test
+	void onlyThePackageForGitKnowsTheGitLibrary() {
+		noClasses().that(resideOutsideOfPackages("org.setwright.editions.git..")).should().dependOnClassesThat(resideInAnyPackage("org.eclipse.jgit.."))
+				.because("everything else works on our own records, so that views need not know it").check(Sources.headlessClasses());
+	}
+
+	@Test
 	void nothingHeadlessKnowsTheWindow() {
 		noClasses().should().dependOnClassesThat(resideInAnyPackage("org.eclipse.swt..", "org.eclipse.jface..", "org.eclipse.ui..", "org.eclipse.core..",
 				"org.eclipse.e4..", "org.osgi..", "org.setwright.workbench..", "java.awt..", "javax.swing.."))
@@ -61,13 +68,13 @@ class LayersTest {
 	}
 
 	@ParameterizedTest(name = "{0}")
-	@CsvSource({ "trade", "book", "engine", "writing", "picture", "landing", "check", "bench", "check.junit", "command" })
+	@CsvSource({ "trade", "book", "engine", "writing", "picture", "landing", "check", "bench", "check.junit", "editions", "command" })
 	void packagesOfABundleFormNoCycle(String bundle) {
 		slices().matching("org.setwright." + bundle + "(**)").should().beFreeOfCycles().allowEmptyShould(true).check(Sources.classesOf(bundle));
 	}
 
 	@ParameterizedTest(name = "{0} has at least {1} classes")
-	@CsvSource({ "trade, 30", "book, 10", "engine, 20", "writing, 15", "picture, 8", "landing, 20", "check, 15", "bench, 25", "check.junit, 8", "command, 20" })
+	@CsvSource({ "trade, 30", "book, 10", "engine, 20", "writing, 15", "picture, 8", "landing, 20", "check, 15", "bench, 25", "check.junit, 8", "editions, 40", "command, 20" })
 	void theTestsSawTheClasses(String bundle, int fewest) {
 		int seen = Sources.classesOf(bundle).size();
 		assertTrue(seen >= fewest, () -> "saw only " + seen + " classes of " + bundle + ": is it compiled?");

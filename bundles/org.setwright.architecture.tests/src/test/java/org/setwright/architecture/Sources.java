@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** What the architecture tests look at: the classes of the headless bundles, and every source file. */
 final class Sources {
 	/** The headless bundles, each below the next. */
-	static final List<String> HEADLESS = List.of("trade", "book", "engine", "writing", "picture", "landing", "check", "bench", "check.junit", "command");
+	static final List<String> HEADLESS = List.of("trade", "book", "engine", "writing", "picture", "landing", "check", "bench", "check.junit", "editions", "command");
 	private static final Path BUNDLES = Path.of("..").toAbsolutePath().normalize();
 
 	private Sources() {

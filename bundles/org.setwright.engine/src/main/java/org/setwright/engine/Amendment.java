@@ -52,8 +52,12 @@ public final class Amendment {
 		return new Amendment(rules, after, Collections.unmodifiableMap(kept), List.of(rule));
 	}
 
-	/** Whatever is written alike in the same file is the same rule. */
-	static Amendment between(List<Rule> before, List<Rule> after) {
+	/**
+	 * @param before the rules of the book that is amended
+	 * @param after what it holds instead; whatever is written alike in the same file is the same rule
+	 * @return to be tried only where it is sound
+	 */
+	public static Amendment between(List<Rule> before, List<Rule> after) {
 		Map<Written, Deque<Rule>> known = new HashMap<>();
 		before.forEach(r -> known.computeIfAbsent(Written.of(r), w -> new ArrayDeque<>(1)).add(r));
 		Map<Rule, Rule> kept = new IdentityHashMap<>();

@@ -1,0 +1,85 @@
+package org.setwright.editions.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.setwright.book.JobText;
+import org.setwright.editions.kept.NotDone;
+import org.setwright.editions.reading.BookAt;
+import org.setwright.editions.reading.Shelf;
+
+/**
+ * What is different between two editions, or an edition and the work in hand. Immutable.
+ *
+ * @param rules what became of every rule and row that is not as it was, in the order of the later book, then those gone
+ * @param jobs what became of every job that is not as it was, by file
+ * @param files other files of the book that differ, sorted
+ */
+public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, List<JobChange> jobs, List<String> files) {
+	public BookChanges {
+		rules = List.copyOf(rules);
+		jobs = List.copyOf(jobs);
+		files = List.copyOf(files);
+	}
+
+	/** Compares two books. */
+	public static BookChanges between(Shelf shelf, BookAt before, BookAt after) throws NotDone {
+		List<String> files = new ArrayList<>();
+		Map<String, String> all = new TreeMap<>(before.content().names());
+		all.putAll(after.content().names());
+		for (String path : all.keySet()) {
+			boolean same = java.util.Objects.equals(before.content().names().get(path), after.content().names().get(path));
+			if (!same && !path.startsWith("jobs/") && !path.endsWith(".drl") && !path.endsWith(".csv")) {
+				files.add(path);
+			}
+		}
+		return new BookChanges(before, after, rules(before, after).stream().filter(c -> c.kind() != RuleChange.Kind.SAME).toList(),
+				jobs(shelf, before, after), files);
+	}
+
+	/** @return what became of every rule and row, also of those that are as they were */
+	public static List<RuleChange> rules(BookAt before, BookAt after) {
+		return Matching.of(before.rules(), after.rules()).stream().map(RuleChange::of).toList();
+	}
+
+	private static List<JobChange> jobs(Shelf shelf, BookAt before, BookAt after) throws NotDone {
+		Map<String, String> was = before.in("jobs");
+		Map<String, String> is = after.in("jobs");
+		List<JobChange> changes = new ArrayList<>();
+		Map<String, String> gone = new HashMap<>();
+		for (String path : was.keySet()) {
+			if (!is.containsKey(path)) {
+				gone.put(shelf.job(before, path).job().name(), path);
+			}
+		}
+		for (String path : is.keySet()) {
+			JobText now = null;
+			String from = was.containsKey(path) ? path : null;
+			if (from == null) {
+				now = shelf.job(after, path);
+				from = gone.remove(now.job().name());
+			} else if (was.get(path).equals(is.get(path))) {
+				continue;
+			}
+			now = now == null ? shelf.job(after, path) : now;
+			changes.add(JobChange.of(from == null ? Optional.empty() : Optional.of(shelf.job(before, from)), Optional.of(now)));
+		}
+		for (String path : gone.values().stream().sorted().toList()) {
+			changes.add(JobChange.of(Optional.of(shelf.job(before, path)), Optional.empty()));
+		}
+		return changes;
+	}
+
+	/** @return whether both hold the same */
+	public boolean none() {
+		return rules.isEmpty() && jobs.isEmpty() && files.isEmpty();
+	}
+
+	/** @return the changes of rules that some job may come to something else by */
+	public List<RuleChange> thatMatter() {
+		return rules.stream().filter(RuleChange::matters).toList();
+	}
+}

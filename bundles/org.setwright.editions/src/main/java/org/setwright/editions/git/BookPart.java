@@ -1,0 +1,33 @@
+package org.setwright.editions.git;
+
+import java.util.List;
+
+/** Which files below the folder of a book belong to it. Whatever else lies there is left alone. */
+public final class BookPart {
+	/** Where remarks are kept. */
+	public static final String REMARKS = "remarks";
+	private static final String DETAILS = "book.yaml";
+	static final List<String> FOLDERS = List.of("rules", "tables", "phrases", "jobs", REMARKS);
+	private static final List<String> WORDS_ALONE = List.of(REMARKS, "README.md");
+
+	private BookPart() {
+	}
+
+	/** @param path below the book @return whether an edition holds it */
+	public static boolean is(String path) {
+		String name = path.substring(path.lastIndexOf('/') + 1);
+		if (name.startsWith(".") || name.endsWith("~")) {
+			return false;
+		}
+		return isTop(path) || path.contains("/") && FOLDERS.contains(path.substring(0, path.indexOf('/')));
+	}
+
+	private static boolean isTop(String path) {
+		return path.equals(DETAILS) || path.equals("README.md");
+	}
+
+	/** @param name of a file or folder that lies directly in the book @return whether what it holds makes an edition another one */
+	static boolean counts(String name) {
+		return !WORDS_ALONE.contains(name) && (name.equals(DETAILS) || FOLDERS.contains(name));
+	}
+}

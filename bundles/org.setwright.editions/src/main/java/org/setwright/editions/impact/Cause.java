@@ -1,0 +1,20 @@
+package org.setwright.editions.impact;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Changes that together bring a difference about, of which none can be left out. Each was tried by running the job.
+ *
+ * @param together one when it does so alone; not empty
+ */
+public record Cause(List<Culprit> together) {
+	public Cause {
+		together = List.copyOf(together);
+	}
+
+	/** @return for people */
+	public String shown() {
+		return together.stream().map(Culprit::shown).collect(Collectors.joining(" together with "));
+	}
+}

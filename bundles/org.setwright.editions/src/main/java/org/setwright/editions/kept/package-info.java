@@ -1,0 +1,2 @@
+/** What an edition is, who kept it, and why something could not be done. */
+package org.setwright.editions.kept;

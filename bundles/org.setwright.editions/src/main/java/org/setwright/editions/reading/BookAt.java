@@ -1,0 +1,38 @@
+package org.setwright.editions.reading;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.setwright.editions.git.Content;
+import org.setwright.editions.kept.Kept;
+import org.setwright.editions.written.WrittenRule;
+
+/**
+ * What a book holds at an edition, or in hand. Immutable.
+ *
+ * @param edition empty for the work in hand
+ * @param rules rules and table rows as written, by file and place
+ */
+public record BookAt(Optional<Kept> edition, Content content, List<WrittenRule> rules) {
+	public BookAt {
+		rules = List.copyOf(rules);
+	}
+
+	/** @return the rule or row that {@code name} names exactly */
+	public Optional<WrittenRule> rule(String name) {
+		return rules.stream().filter(r -> r.name().equals(name)).findFirst();
+	}
+
+	/** @return the names of what the files in {@code folder} hold, by path */
+	public Map<String, String> in(String folder) {
+		Map<String, String> found = new TreeMap<>(content.names());
+		found.keySet().removeIf(p -> !p.startsWith(folder + "/"));
+		return found;
+	}
+
+	/** @return "edition 3f2a9c01de of 2026-04-02, by Trine Aasen", or "the work in hand" */
+	public String shown() {
+		return edition.map(e -> "edition " + e.shown()).orElse("the work in hand");
+	}
+}

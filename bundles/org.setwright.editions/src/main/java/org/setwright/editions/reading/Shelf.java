@@ -1,0 +1,167 @@
+package org.setwright.editions.reading;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.setwright.book.Book;
+import org.setwright.book.BookReader;
+import org.setwright.book.JobReader;
+import org.setwright.book.JobText;
+import org.setwright.book.Problem;
+import org.setwright.book.TableReader;
+import org.setwright.book.TableText;
+import org.setwright.editions.git.Content;
+import org.setwright.editions.git.Repo;
+import org.setwright.editions.git.TreeContent;
+import org.setwright.editions.kept.Kept;
+import org.setwright.editions.kept.NotDone;
+import org.setwright.editions.written.RuleFiles;
+import org.setwright.editions.written.TableFiles;
+import org.setwright.editions.written.WrittenRule;
+import org.setwright.engine.Compilation;
+import org.setwright.engine.Edition;
+import org.setwright.engine.language.Rule;
+import org.setwright.engine.language.RuleParser;
+import org.setwright.engine.tables.TableRules;
+import org.setwright.trade.catalogue.Catalogue;
+
+/** Keeps what was read of editions, file by file, so that a file that many editions share is read once. Thread-safe. */
+public final class Shelf {
+	private final Repo repo;
+	private final Catalogue catalogue;
+	private final Map<String, List<WrittenRule>> written = new ConcurrentHashMap<>();
+	private final Map<String, Optional<List<Rule>>> rules = new ConcurrentHashMap<>();
+	private final Map<String, JobText> jobs = new ConcurrentHashMap<>();
+	private final Map<String, BookAt> books = new ConcurrentHashMap<>();
+	private final Map<String, Compilation> compiled = new ConcurrentHashMap<>();
+
+	/** @param catalogue which facts and settings there are */
+	public Shelf(Repo repo, Catalogue catalogue) {
+		this.repo = repo;
+		this.catalogue = catalogue;
+	}
+
+	/** @return the facts and settings there are */
+	public Catalogue catalogue() {
+		return catalogue;
+	}
+
+	/** @return the book as it was at {@code edition} */
+	public BookAt at(Kept edition) throws NotDone {
+		BookAt known = books.get(edition.id().hash());
+		if (known == null) {
+			known = of(Optional.of(edition), TreeContent.of(repo, edition.id().hash()));
+			books.put(edition.id().hash(), known);
+		}
+		return known;
+	}
+
+	/** @return the book that {@code content} holds, as work in hand */
+	public BookAt inHand(Content content) throws NotDone {
+		return of(Optional.empty(), content);
+	}
+
+	private BookAt of(Optional<Kept> edition, Content content) throws NotDone {
+		List<WrittenRule> all = new ArrayList<>();
+		for (Map.Entry<String, String> file : content.names().entrySet()) {
+			String path = file.getKey();
+			boolean rule = isFile(path, "rules", ".drl");
+			if (rule || isFile(path, "tables", ".csv")) {
+				String key = path + "@" + file.getValue();
+				List<WrittenRule> known = written.get(key);
+				if (known == null) {
+					String text = text(content, path);
+					known = rule ? RuleFiles.rules(path, text) : TableFiles.rows(path, text);
+					written.put(key, known);
+				}
+				all.addAll(known);
+			}
+		}
+		return new BookAt(edition, content, all);
+	}
+
+	/** @return the text of a file of {@code content}; bytes that are no text read as question marks */
+	public static String text(Content content, String path) throws NotDone {
+		return new String(content.bytes(path), StandardCharsets.UTF_8);
+	}
+
+	/**
+	 * @return the rules of the engine, the same objects for files that hold the same; empty when the book cannot run because
+	 *         some rule or table of it has errors
+	 */
+	public Optional<List<Rule>> rules(BookAt book) throws NotDone {
+		List<Rule> all = new ArrayList<>();
+		for (Map.Entry<String, String> file : book.content().names().entrySet()) {
+			String path = file.getKey();
+			boolean rule = isFile(path, "rules", ".drl");
+			if (rule || isFile(path, "tables", ".csv")) {
+				String key = path + "@" + file.getValue();
+				Optional<List<Rule>> known = rules.get(key);
+				if (known == null) {
+					known = rule ? parsed(path, text(book.content(), path)) : looked(path, text(book.content(), path));
+					rules.put(key, known);
+				}
+				if (known.isEmpty()) {
+					return Optional.empty();
+				}
+				all.addAll(known.get());
+			}
+		}
+		return all.stream().map(Rule::name).distinct().count() < all.size() ? Optional.empty() : Optional.of(all);
+	}
+
+	private Optional<List<Rule>> parsed(String path, String text) {
+		RuleParser.Parsed parsed = RuleParser.parse(path, text, catalogue);
+		return Optional.of(parsed.rules()).filter(r -> sound(parsed.problems()));
+	}
+
+	private Optional<List<Rule>> looked(String path, String text) {
+		List<Problem> problems = new ArrayList<>();
+		TableText table = TableReader.read(path, text);
+		List<Rule> rows = TableRules.of(table.table(), catalogue, problems);
+		return Optional.of(rows).filter(r -> table.sound() && sound(problems));
+	}
+
+	private static boolean sound(List<Problem> problems) {
+		return problems.stream().noneMatch(p -> p.severity() == Problem.Severity.ERROR);
+	}
+
+	/** @return what the file {@code path} of {@code book} says of a job */
+	public JobText job(BookAt book, String path) throws NotDone {
+		String key = path + "@" + book.content().names().get(path);
+		JobText known = jobs.get(key);
+		if (known == null) {
+			known = JobReader.read(path, text(book.content(), path), catalogue);
+			jobs.put(key, known);
+		}
+		return known;
+	}
+
+	/** @return the whole book, read as from its folder */
+	public Book book(BookAt at) throws NotDone {
+		Map<String, byte[]> bytes = new HashMap<>();
+		for (String path : at.content().names().keySet()) {
+			bytes.put(path, at.content().bytes(path));
+		}
+		return BookReader.read(repo.folder(), bytes, catalogue);
+	}
+
+	/** @return the book compiled for the rule engine */
+	public Compilation compiled(BookAt at) throws NotDone {
+		String key = String.join("\n", at.content().names().entrySet().stream().map(Object::toString).toList());
+		Compilation known = compiled.get(key);
+		if (known == null) {
+			known = Edition.compile(book(at), catalogue);
+			compiled.put(key, known);
+		}
+		return known;
+	}
+
+	private static boolean isFile(String path, String folder, String ending) {
+		return path.startsWith(folder + "/") && path.endsWith(ending) && path.indexOf('/', folder.length() + 1) < 0;
+	}
+}

@@ -1,0 +1,2 @@
+/** Bringing back what an earlier edition said. */
+package org.setwright.editions.restoring;
