@@ -55,7 +55,7 @@ final class Matching {
 		alike((b, a) -> !b.isRow() && !a.isRow() && b.name().equals(a.name()), STILL_THE_SAME);
 		same(r -> r.isRow() ? null : List.of(r.parts().when(), r.parts().then()));
 		same(r -> r.isRow() ? null : r.name());
-		alike((b, a) -> !b.isRow() && !a.isRow(), ALIKE);
+		alike((b, a) -> !b.isRow() && !a.isRow() && Likeness.toldAlike(b, a), ALIKE);
 		alike((b, a) -> b.isRow() && a.isRow() && b.file().equals(a.file()), ROWS_ALIKE);
 		same(r -> r.isRow() ? r.parts() : null);
 		alike((b, a) -> b.isRow() && a.isRow(), ROWS_ALIKE_ELSEWHERE);

@@ -160,20 +160,25 @@ final class RuleFileJoin {
 		return text.toString();
 	}
 
-	/** Where a new rule of the other side goes: behind the rule it follows there, else at the end. */
+	/** Where a new rule of the other side goes: behind the rule it follows there and what is new behind that here, else at the end. */
 	private int place(WrittenRule rule) {
 		WrittenRule before = null;
 		for (WrittenRule other : baseOfTheirs.keySet()) {
-			if (other.start() < rule.start() && baseOfTheirs.get(other).map(oursOfBase::get).isPresent()) {
-				before = oursOfBase.get(baseOfTheirs.get(other).get());
+			Optional<WrittenRule> here = baseOfTheirs.get(other).map(oursOfBase::get);
+			before = other.start() < rule.start() && here.isPresent() ? here.get() : before;
+		}
+		if (before == null) {
+			return ours.length();
+		}
+		for (Map.Entry<WrittenRule, Optional<WrittenRule>> here : baseOfOurs.entrySet()) {
+			if (here.getKey().start() > before.start()) {
+				if (here.getValue().isPresent()) {
+					return before.end();
+				}
+				before = here.getKey();
 			}
 		}
-		boolean last = before == null || baseOfOurs.keySet().stream().noneMatch(lastOf(before));
-		return before == null || last ? ours.length() : before.end();
-	}
-
-	private static java.util.function.Predicate<WrittenRule> lastOf(WrittenRule before) {
-		return other -> other.start() > before.start();
+		return ours.length();
 	}
 
 	private static void replace(StringBuilder text, WrittenRule rule, Optional<String> by) {
