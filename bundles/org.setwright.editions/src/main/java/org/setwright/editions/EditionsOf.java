@@ -28,6 +28,7 @@ import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.kept.Who;
 import org.setwright.editions.lineage.Answer;
+import org.setwright.editions.lineage.Identities;
 import org.setwright.editions.lineage.Lineage;
 import org.setwright.editions.lineage.RuleStep;
 import org.setwright.editions.reading.BookAt;
@@ -157,9 +158,10 @@ public final class EditionsOf implements AutoCloseable {
 		return shelf.inHand(work().files());
 	}
 
-	/** @return what is different between two books, rule by rule and job by job */
+	/** @return what is different between two books, rule by rule and job by job; rules are followed through the editions between */
 	public BookChanges changes(BookAt before, BookAt after) throws NotDone {
-		return BookChanges.between(shelf, before, after);
+		Identities known = new Identities(shelf, log(), last());
+		return BookChanges.between(shelf, before, after, known.of(before), known.of(after));
 	}
 
 	/** @return what is different between the last edition and the work in hand; everything is new when nothing was kept */

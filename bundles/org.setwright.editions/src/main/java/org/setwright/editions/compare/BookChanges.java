@@ -10,6 +10,7 @@ import org.setwright.book.JobText;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.reading.BookAt;
 import org.setwright.editions.reading.Shelf;
+import org.setwright.editions.written.WrittenRule;
 
 /**
  * What is different between two editions, or an edition and the work in hand. Immutable.
@@ -25,8 +26,18 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 		files = List.copyOf(files);
 	}
 
-	/** Compares two books. */
+	/** Compares two books, rules found again by what they hold. */
 	public static BookChanges between(Shelf shelf, BookAt before, BookAt after) throws NotDone {
+		return between(shelf, before, after, Map.of(), Map.of());
+	}
+
+	/**
+	 * Compares two books.
+	 *
+	 * @param knownBefore names for rules that were followed through the editions between; what has none is found by what it holds
+	 * @param knownAfter the same names for the later ones
+	 */
+	public static BookChanges between(Shelf shelf, BookAt before, BookAt after, Map<WrittenRule, String> knownBefore, Map<WrittenRule, String> knownAfter) throws NotDone {
 		List<String> files = new ArrayList<>();
 		Map<String, String> all = new TreeMap<>(before.content().names());
 		all.putAll(after.content().names());
@@ -36,13 +47,17 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 				files.add(path);
 			}
 		}
-		return new BookChanges(before, after, rules(before, after).stream().filter(c -> c.kind() != RuleChange.Kind.SAME).toList(),
+		return new BookChanges(before, after, rules(before, after, knownBefore, knownAfter).stream().filter(c -> c.kind() != RuleChange.Kind.SAME).toList(),
 				jobs(shelf, before, after), files);
 	}
 
 	/** @return what became of every rule and row, also of those that are as they were */
 	public static List<RuleChange> rules(BookAt before, BookAt after) {
-		return Matching.of(before.rules(), after.rules()).stream().map(RuleChange::of).toList();
+		return rules(before, after, Map.of(), Map.of());
+	}
+
+	private static List<RuleChange> rules(BookAt before, BookAt after, Map<WrittenRule, String> knownBefore, Map<WrittenRule, String> knownAfter) {
+		return Matching.of(before.rules(), after.rules(), knownBefore, knownAfter).stream().map(RuleChange::of).toList();
 	}
 
 	private static List<JobChange> jobs(Shelf shelf, BookAt before, BookAt after) throws NotDone {

@@ -35,9 +35,13 @@ final class Matching {
 	record Pair(Optional<WrittenRule> before, Optional<WrittenRule> after) {
 	}
 
-	/** @return pairs in the order of {@code after}, then what is gone */
-	static List<Pair> of(List<WrittenRule> before, List<WrittenRule> after) {
+	/**
+	 * @param known names for rules that were followed through the editions between; may be empty
+	 * @return pairs in the order of {@code after}, then what is gone
+	 */
+	static List<Pair> of(List<WrittenRule> before, List<WrittenRule> after, Map<WrittenRule, String> knownBefore, Map<WrittenRule, String> knownAfter) {
 		Matching matching = new Matching(before, after);
+		matching.known(knownBefore, knownAfter);
 		matching.match();
 		Map<WrittenRule, WrittenRule> beforeOf = new HashMap<>();
 		matching.afterOf.forEach((was, is) -> beforeOf.put(is, was));
@@ -45,6 +49,17 @@ final class Matching {
 		after.forEach(a -> pairs.add(new Pair(Optional.ofNullable(beforeOf.get(a)), Optional.of(a))));
 		before.stream().filter(b -> !matching.afterOf.containsKey(b)).forEach(b -> pairs.add(new Pair(Optional.of(b), Optional.empty())));
 		return pairs;
+	}
+
+	private void known(Map<WrittenRule, String> knownBefore, Map<WrittenRule, String> knownAfter) {
+		Map<String, WrittenRule> byName = new HashMap<>();
+		after.forEach(r -> Optional.ofNullable(knownAfter.get(r)).ifPresent(name -> byName.putIfAbsent(name, r)));
+		for (WrittenRule rule : List.copyOf(before)) {
+			WrittenRule partner = knownBefore.containsKey(rule) ? byName.remove(knownBefore.get(rule)) : null;
+			if (partner != null) {
+				pair(rule, partner);
+			}
+		}
 	}
 
 	private void match() {
