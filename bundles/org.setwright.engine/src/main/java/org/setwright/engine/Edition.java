@@ -138,7 +138,7 @@ public final class Edition {
 	 */
 	public Optional<Telltale> tellApart(Amendment amendment, List<Job> starts, BooleanSupplier cancelled) {
 		Optional<Telltale> shown = tellApart(amendment, starts, false, cancelled);
-		boolean finds = Stream.concat(amendment.dropped().stream(), amendment.added().stream()).anyMatch(r -> !FindingOrder.made(r).isEmpty());
+		boolean finds = Stream.concat(amendment.dropped().stream(), amendment.added().stream()).anyMatch(r -> !r.finds().isEmpty());
 		return shown.isPresent() || !finds ? shown : tellApart(amendment, starts, true, cancelled);
 	}
 

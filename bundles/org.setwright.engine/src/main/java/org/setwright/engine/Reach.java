@@ -26,12 +26,12 @@ record Reach(int[] was, BitSet open, BitSet looked) {
 	/** @return the rules that may come out differently: new ones, and those that ask for a finding which may */
 	static List<Rule> differing(Amendment amendment) {
 		Set<String> findings = new HashSet<>();
-		amendment.dropped().forEach(r -> findings.addAll(FindingOrder.made(r)));
+		amendment.dropped().forEach(r -> findings.addAll(r.finds()));
 		List<Rule> differing = new ArrayList<>();
 		for (Rule rule : amendment.order().sequence()) {
 			if (!amendment.kept().containsKey(rule) || !findings.isEmpty() && !Collections.disjoint(amendment.order().asked(rule), findings)) {
 				differing.add(rule);
-				findings.addAll(FindingOrder.made(rule));
+				findings.addAll(rule.finds());
 			}
 		}
 		return differing;

@@ -183,7 +183,7 @@ public final class AtHand {
 		} else if (change instanceof JobEdit.Removed removed) {
 			positions.keySet().removeIf(p -> p.kind() == removed.kind() && p.field().isPresent() && p.item() >= removed.item());
 		}
-		return new JobCase(changed.path(), changed.name(), changed.notes(), changed.job(), changed.expected(), changed.cautions(),
+		return new JobCase(changed.path(), changed.name(), changed.notes(), changed.job(), changed.expected(), changed.items(),
 				changed.accepted(), positions);
 	}
 }

@@ -41,7 +41,7 @@ final class JobKeeping {
 					"Give it another name, or write \"keep job\" to change that of the job at hand.");
 		}
 		JobCase job = hand.job();
-		JobCase kept = new JobCase(path, called, job.notes(), job.job(), job.expected(), job.cautions(), List.of(), Map.of());
+		JobCase kept = new JobCase(path, called, job.notes(), job.job(), job.expected(), job.items(), List.of(), Map.of());
 		return new Keeping(path, now -> {
 			if (now.isPresent()) {
 				throw new NotKept("There is already a file " + path + ". Give the job another name.");

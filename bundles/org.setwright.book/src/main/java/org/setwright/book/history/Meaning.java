@@ -3,6 +3,7 @@ package org.setwright.book.history;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.setwright.book.ItemList;
 import org.setwright.book.Nearest;
 import org.setwright.book.Position;
 import org.setwright.trade.catalogue.Catalogue;
@@ -36,7 +37,7 @@ public record Meaning(String name, String says, String allowed, Optional<Domain>
 		List<Meaning> all = new ArrayList<>(List.of(of(new Target.Ignored()), of(new Target.Name()), of(new Target.Notes())));
 		catalogue.kinds().stream().filter(k -> !k.calculated()).forEach(k -> kind(k, all));
 		catalogue.settings().forEach(s -> all.addAll(List.of(of(new Target.Expected(s, false)), of(new Target.Expected(s, true)))));
-		all.addAll(List.of(of(new Target.Cautions(true)), of(new Target.Cautions(false))));
+		List.of(ItemList.values()).forEach(list -> all.add(of(new Target.Items(list))));
 		return all;
 	}
 
@@ -58,9 +59,10 @@ public record Meaning(String name, String says, String allowed, Optional<Domain>
 			return expected.rule() ? new Meaning(target.name(), "The rule that has to decide it: " + expected.setting().meaning(), "the name of a rule", Optional.empty())
 					: new Meaning(target.name(), "What it has to come to: " + expected.setting().meaning(), expected.setting().domain().allowed(),
 							Optional.of(expected.setting().domain()));
-		} else if (target instanceof Target.Cautions cautions) {
-			return new Meaning(target.name(), cautions.appear() ? "Cautions that have to be raised." : "Cautions that must not be raised.",
-					"a kind of caution on each line, for example \"stop\" or \"stop: a part of the sentence\"", Optional.empty());
+		} else if (target instanceof Target.Items items) {
+			return new Meaning(target.name(), "The " + items.list().topic().label() + " that have to be " + items.list().state() + ".",
+					items.list().topic() == ItemList.Topic.CAUTIONS ? "a kind of caution on each line, for example \"stop\" or \"stop: a part of the sentence\""
+							: "one on each line", Optional.empty());
 		}
 		String says = target instanceof Target.Name ? "The name of the job; every row needs one of its own."
 				: target instanceof Target.Notes ? "Anything worth noting." : "The column is left out.";

@@ -26,7 +26,7 @@ public final class ExpectedNames {
 		rules.forEach(rule -> {
 			this.rules.add(rule.name());
 			this.rules.add(ofTable(rule.name()));
-			FindingOrder.made(rule).forEach(f -> findings.add(f.toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
+			rule.finds().forEach(f -> findings.add(f.toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
 		});
 	}
 

@@ -104,7 +104,7 @@ public final class GrownBook {
 		for (int i = 0; i < wanted; i++) {
 			JobCase job = own.get(i % own.size());
 			String name = i < own.size() ? job.name() : job.name() + " (" + (1 + i / own.size()) + ")";
-			jobs.add(new JobCase(String.format("jobs/measured-%05d.yaml", i), name, job.notes(), job.job(), job.expected(), job.cautions(),
+			jobs.add(new JobCase(String.format("jobs/measured-%05d.yaml", i), name, job.notes(), job.job(), job.expected(), job.items(),
 					job.accepted(), job.positions()));
 		}
 		return jobs;
