@@ -26,7 +26,7 @@ public record JobChange(Optional<JobText> before, Optional<JobText> after, boole
 	private static String expectations(JobCase job) {
 		StringBuilder text = new StringBuilder();
 		job.expected().forEach((setting, expectation) -> text.append(setting.id()).append(": ").append(expectation.text()).append('\n'));
-		job.cautions().forEach(c -> text.append(c.appears()).append(' ').append(c.text()).append('\n'));
+		job.items().forEach(i -> text.append(i.list().key()).append(": ").append(i.text()).append('\n'));
 		return text.toString();
 	}
 
