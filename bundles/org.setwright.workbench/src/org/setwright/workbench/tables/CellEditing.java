@@ -23,7 +23,8 @@ final class CellEditing extends EditingSupport {
 	protected CellEditor getCellEditor(Object row) {
 		Heading heading = desk.table().marks().headings().get(column);
 		String name = NLS.bind(Messages.CellEditing_spoken, heading.text(), (Integer) row + 1);
-		return new CellChooser(viewer.getTable(), heading.choices(), heading.free(), name, text -> typed((Integer) row, text));
+		return heading.free() ? new WrittenCell(viewer.getTable(), heading.choices(), name, text -> typed((Integer) row, text))
+				: new ChoiceCell(viewer.getTable(), heading.choices(), name);
 	}
 
 	private void typed(int row, String text) {

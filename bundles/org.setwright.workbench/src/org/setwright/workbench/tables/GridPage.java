@@ -52,6 +52,8 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 		grid.viewer().getTable().addListener(SWT.KeyDown, e -> {
 			if (e.keyCode == SWT.INSERT) {
 				add();
+			} else if (e.keyCode == SWT.DEL) {
+				delete();
 			}
 		});
 		say(Messages.GridPage_hint, false);

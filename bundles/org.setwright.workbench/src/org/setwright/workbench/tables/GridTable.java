@@ -150,7 +150,7 @@ final class GridTable {
 			if (column >= 0) {
 				return desk.table().marks().cell((Integer) row, column).isEmpty() ? null : Icon.PROBLEM.image();
 			}
-			return desk.table().marks().gravest((Integer) row).map(NoteList::sign).orElse(Icon.NONE).image();
+			return desk.table().marks().gravest((Integer) row).map(sort -> NoteList.sign(sort).image()).orElse(null);
 		}
 
 		@Override

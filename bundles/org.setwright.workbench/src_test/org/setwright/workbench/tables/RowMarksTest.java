@@ -51,6 +51,19 @@ class RowMarksTest {
 	}
 
 	@Test
+	void whatFitsIsOfferedForTheLastPartAlone() {
+		List<String> choices = List.of("", "unknown", "natural gas", "oil");
+		assertEquals(List.of("natural gas or oil", "natural gas or unknown"), offered(choices, "natural gas or o"));
+		assertEquals(List.of("unknown", "natural gas", "oil"), offered(choices, ""));
+		assertEquals(List.of(), offered(choices, "oil"));
+		assertEquals(List.of(), offered(choices, "< 3"));
+	}
+
+	private static List<String> offered(List<String> choices, String written) {
+		return java.util.Arrays.stream(WrittenCell.proposals(choices, written)).map(org.eclipse.jface.fieldassist.IContentProposal::getContent).toList();
+	}
+
+	@Test
 	void aRowWhoseLastWordGoesGoesWithIt() {
 		document.set("a,b\n1,\n2,2\n");
 		table.write(0, 0, "");
