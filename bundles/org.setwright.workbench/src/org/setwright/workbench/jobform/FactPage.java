@@ -15,6 +15,7 @@ import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Unit;
+import org.setwright.trade.catalogue.UnitSystem;
 import org.setwright.trade.catalogue.Value;
 import org.setwright.workbench.look.Spoken;
 
@@ -40,10 +41,17 @@ final class FactPage implements FormPage {
 		FieldInput input = input(field);
 		inputs.put(field, input);
 		Spoken.as(input.control(), NLS.bind(Messages.FactPage_spoken, kind.label(), field.label()));
-		input.control().setToolTipText(field.meaning());
+		input.explain(field.meaning());
 		input.control().addListener(SWT.FocusIn, e -> desk.say(help(field), false));
 		FormGrid.field(input.control());
-		FormGrid.remark(grid, unit(field.domain()));
+		FormGrid.remark(grid, unit(field.domain(), desk.units()), field.domain().listed().isEmpty()
+				? Optional.of(unknown(field)) : Optional.empty());
+	}
+
+	/** Takes an answer back; that nobody has looked it up is a choice like any other. */
+	private FormGrid.Push unknown(Field field) {
+		return new FormGrid.Push(Messages.FactPage_unknown, NLS.bind(Messages.FactPage_unknownSpoken, kind.label(), field.label()),
+				() -> desk.edit(new JobEdit.Answered(JobField.of(kind, item, field), Answer.unknown())));
 	}
 
 	private FieldInput input(Field field) {
@@ -58,7 +66,7 @@ final class FactPage implements FormPage {
 				desk.say(refusal.isEmpty() ? help(field) : refusal, !refusal.isEmpty());
 			}
 		};
-		return field.domain().listed().isEmpty() ? new TextInput(grid, field.domain(), listener)
+		return field.domain().listed().isEmpty() ? new TextInput(grid, field.domain(), desk.units(), listener)
 				: new ChoiceInput(grid, field.domain().listed(), listener);
 	}
 
@@ -69,9 +77,9 @@ final class FactPage implements FormPage {
 	}
 
 	/** @return what to write the unit as, when there is one */
-	static String unit(Domain domain) {
+	static String unit(Domain domain, UnitSystem shown) {
 		return domain instanceof Domain.Measure measure && measure.unit() != Unit.NONE
-				? NLS.bind(Messages.FactPage_unit, measure.unit().symbol()) : ""; //$NON-NLS-1$
+				? NLS.bind(Messages.FactPage_unit, shown.unit(measure.unit()).symbol()) : ""; //$NON-NLS-1$
 	}
 
 	@Override

@@ -9,6 +9,11 @@ interface FieldInput {
 	/** The control, to be laid out and given the cursor. */
 	Control control();
 
+	/** Says what is asked when the pointer rests on the control. */
+	default void explain(String sentence) {
+		control().setToolTipText(sentence);
+	}
+
 	/** Shows {@code answer}, unless somebody is just writing another. */
 	void show(Answer<Value> answer);
 

@@ -1,6 +1,7 @@
 package org.setwright.workbench.jobform;
 
 import org.setwright.book.JobEdit;
+import org.setwright.trade.catalogue.UnitSystem;
 import org.setwright.workbench.jobform.FormNode.Page;
 
 /** What the pages of the form may ask of it. */
@@ -10,6 +11,9 @@ interface FormDesk {
 
 	/** Says something about the field with the cursor, or about a mistake in it. @param mistake whether it is one */
 	void say(String sentence, boolean mistake);
+
+	/** @return in which units quantities are shown */
+	UnitSystem units();
 
 	/** Goes to another page. */
 	void open(Page page);

@@ -1,12 +1,15 @@
 package org.setwright.workbench.jobform;
 
+import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.setwright.workbench.look.Palette;
+import org.setwright.workbench.look.Spoken;
 
 /** Questions in three columns: what is asked, the field, a quiet remark. */
 final class FormGrid {
@@ -35,10 +38,28 @@ final class FormGrid {
 				.hint(FIELD_WIDTH, SWT.DEFAULT).indent(ROOM_FOR_SIGN, 0).applyTo(field);
 	}
 
+	/** A button beside a field. @param spoken what a screen reader calls it */
+	record Push(String text, String spoken, Runnable deed) {
+	}
+
 	static void remark(Composite grid, String remark) {
-		Label label = new Label(grid, SWT.NONE);
+		remark(grid, remark, Optional.empty());
+	}
+
+	static void remark(Composite grid, String remark, Optional<Push> push) {
+		Composite cell = new Composite(grid, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(cell);
+		Label label = new Label(cell, SWT.NONE);
 		label.setText(remark);
 		label.setForeground(Palette.now().colour(Palette.Ink.QUIET));
-		GridDataFactory.swtDefaults().applyTo(label);
+		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.CENTER).grab(true, true).applyTo(label);
+		push.ifPresent(p -> {
+			Button button = new Button(cell, SWT.PUSH | SWT.FLAT);
+			button.setText(p.text());
+			button.setToolTipText(p.spoken());
+			Spoken.as(button, p.spoken());
+			button.addListener(SWT.Selection, e -> p.deed().run());
+		});
+		GridDataFactory.fillDefaults().applyTo(cell);
 	}
 }

@@ -16,6 +16,7 @@ import org.setwright.book.JobEdit;
 import org.setwright.book.JobText;
 import org.setwright.book.Problem;
 import org.setwright.trade.catalogue.JobField;
+import org.setwright.trade.catalogue.UnitSystem;
 import org.setwright.workbench.jobform.FormNode.AboutJob;
 import org.setwright.workbench.jobform.FormNode.OfKind;
 import org.setwright.workbench.jobform.FormNode.Page;
@@ -32,6 +33,7 @@ final class JobForm implements FormDesk {
 	private final PageArea area;
 	private final HelpLine help;
 	private final Consumer<String> named;
+	private final ShownUnits units;
 	private Page page = new AboutJob();
 
 	/** @param named told the name of the job */
@@ -40,6 +42,7 @@ final class JobForm implements FormDesk {
 		this.named = named;
 		whole = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 6).applyTo(whole);
+		units = new ShownUnits(whole, this::unitsChanged);
 		SashForm sash = new SashForm(whole, SWT.HORIZONTAL);
 		sash.setSashWidth(8);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
@@ -55,6 +58,15 @@ final class JobForm implements FormDesk {
 			outline.refresh();
 			area.turnTo(page, job, this);
 		});
+	}
+
+	private void unitsChanged() {
+		area.turnTo(page, job, this);
+	}
+
+	@Override
+	public UnitSystem units() {
+		return units.now();
 	}
 
 	Control control() {

@@ -24,6 +24,8 @@ final class Messages extends NLS {
 	public static String FactPage_help;
 	public static String FactPage_spoken;
 	public static String FactPage_unit;
+	public static String FactPage_unknown;
+	public static String FactPage_unknownSpoken;
 	public static String FieldReading_refused;
 	public static String FieldReading_unknown;
 	public static String FormOutline_expected;
@@ -50,6 +52,13 @@ final class Messages extends NLS {
 	public static String PresenceLine_one;
 	public static String PresenceLine_present;
 	public static String PresenceLine_unknown;
+	public static String ShownUnits_ask;
+	public static String ShownUnits_asWritten;
+	public static String ShownUnits_explained;
+	public static String ShownUnits_ip;
+	public static String ShownUnits_si;
+	public static String ShownUnits_spoken;
+	public static String TextInput_asWritten;
 
 	static {
 		NLS.initializeMessages("org.setwright.workbench.jobform.messages", Messages.class); //$NON-NLS-1$

@@ -199,7 +199,7 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 		clipboard.dispose();
 	}
 
-	/** Puts what was copied in a spreadsheet into the cells from the cursor on. */
+	/** Puts what was copied in a spreadsheet into the cells from the cursor on; whole rows go into whole rows. */
 	void paste() {
 		if (writing(Text::paste, CCombo::paste) || !table.sheet().sound()) {
 			return;
@@ -209,7 +209,8 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 		clipboard.dispose();
 		if (copied instanceof String text) {
 			RowMarks.Cell at = grid.cursor();
-			table.become(table.sheet().pasted(at.row() < 0 ? table.sheet().rows() : at.row(), Math.max(0, at.column()), text));
+			boolean whole = text.lines().findFirst().orElse("").split("\t", -1).length == table.sheet().headings().size(); //$NON-NLS-1$ //$NON-NLS-2$
+			table.become(table.sheet().pasted(at.row() < 0 ? table.sheet().rows() : at.row(), whole ? 0 : Math.max(0, at.column()), text));
 		}
 	}
 

@@ -8,7 +8,6 @@ import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
-import org.eclipse.jface.viewers.FocusCellOwnerDrawHighlighter;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
@@ -28,6 +27,7 @@ import org.setwright.workbench.look.Spoken;
 final class GridTable {
 	private static final int WIDEST = 300;
 	private static final int NARROWEST = 70;
+	private static final int MARKS = 150;
 	private final TableViewer viewer;
 	private final TableViewerFocusCellManager focus;
 	private final GridDesk desk;
@@ -44,7 +44,7 @@ final class GridTable {
 		viewer.getTable().setLinesVisible(true);
 		ColumnViewerToolTipSupport.enableFor(viewer);
 		Spoken.as(viewer.getTable(), Messages.GridTable_name);
-		focus = new TableViewerFocusCellManager(viewer, new FocusCellOwnerDrawHighlighter(viewer));
+		focus = new TableViewerFocusCellManager(viewer, new CellFrame(viewer));
 		TableViewerEditor.create(viewer, focus, new Activation(viewer), ColumnViewerEditor.TABBING_HORIZONTAL
 				| ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR | ColumnViewerEditor.TABBING_VERTICAL | ColumnViewerEditor.KEYBOARD_ACTIVATION);
 		viewer.getTable().addListener(SWT.KeyUp, e -> looked());
@@ -80,7 +80,8 @@ final class GridTable {
 		int type = Math.max(1, viewer.getTable().getFont().getFontData()[0].getHeight());
 		for (TableColumn column : viewer.getTable().getColumns()) {
 			column.pack();
-			column.setWidth(Math.max(NARROWEST, Math.min(WIDEST * type / 10, column.getWidth() + type)));
+			int least = column == viewer.getTable().getColumn(0) ? MARKS : NARROWEST;
+			column.setWidth(Math.max(least * type / 10, Math.min(WIDEST * type / 10, column.getWidth() + type)));
 		}
 	}
 

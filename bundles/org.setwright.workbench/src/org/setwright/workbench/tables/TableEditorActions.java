@@ -35,6 +35,9 @@ public final class TableEditorActions extends MultiPageEditorActionBarContributo
 	}
 
 	private static void both(IActionBars bars, ActionFactory which, IAction onGrid, ITextEditor text) {
+		if (onGrid != null) {
+			onGrid.setActionDefinitionId(which.getCommandId());
+		}
 		bars.setGlobalActionHandler(which.getId(), onGrid != null ? onGrid : text == null ? null : text.getAction(which.getId()));
 	}
 

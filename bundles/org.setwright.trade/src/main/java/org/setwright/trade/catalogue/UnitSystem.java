@@ -18,6 +18,15 @@ public enum UnitSystem {
 			Unit.METRE, Unit.FOOT, Unit.SQUARE_METRE, Unit.SQUARE_FOOT, Unit.LITRE_PER_SECOND, Unit.CUBIC_FOOT_PER_MINUTE,
 			Unit.CUBIC_METRE_PER_HOUR, Unit.CUBIC_FOOT_PER_MINUTE));
 
+	/** @return the unit in which a quantity usually given in {@code own} is shown; {@code own} itself in both */
+	public Unit unit(Unit own) {
+		return switch (this) {
+			case IP -> IN_IP.getOrDefault(own, own);
+			case SI -> IN_SI.getOrDefault(own, own);
+			case BOTH -> own;
+		};
+	}
+
 	/**
 	 * @return {@code quantity} with its unit, never coarser than whole: to three figures in its own unit, with at most one
 	 *         decimal from 1 upwards in one it is converted to; in both, its own unit comes first

@@ -38,4 +38,13 @@ class UnitSystemTest {
 		assertEquals("15 to 20 F° (8.3 to 11.1 C°)", UnitSystem.BOTH.text(least, new Quantity(20, Unit.FAHRENHEIT_DEGREES)));
 		assertEquals("15 F°", UnitSystem.IP.text(least, least));
 	}
+
+	@Test
+	void aUnitHasItsCounterpart() {
+		assertEquals(Unit.CELSIUS, UnitSystem.SI.unit(Unit.FAHRENHEIT));
+		assertEquals(Unit.KBTU_PER_HOUR, UnitSystem.IP.unit(Unit.KILOWATT));
+		assertEquals(Unit.KILOWATT, UnitSystem.SI.unit(Unit.KILOWATT));
+		assertEquals(Unit.VOLT, UnitSystem.SI.unit(Unit.VOLT));
+		assertEquals(Unit.FOOT, UnitSystem.BOTH.unit(Unit.FOOT));
+	}
 }
