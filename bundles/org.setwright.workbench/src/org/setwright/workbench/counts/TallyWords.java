@@ -20,11 +20,11 @@ final class TallyWords {
 		if (tally == Tally.NONE) {
 			return Optional.empty();
 		}
-		return Optional.of(tally.of(rule).map(t -> counts(t) + (t.stale() ? stale(tally) : "")).orElse(Messages.TallyWords_never)); //$NON-NLS-1$
+		return Optional.of(tally.of(rule).map(t -> (t.stale() ? stale(tally) : "") + counts(t)).orElse(Messages.TallyWords_never)); //$NON-NLS-1$
 	}
 
 	private static String stale(Tally tally) {
-		return BETWEEN + (tally.stale().isPresent() ? Messages.TallyWords_staleBook : Messages.TallyWords_staleRule);
+		return (tally.stale().isPresent() ? Messages.TallyWords_staleBook : Messages.TallyWords_staleRule) + BETWEEN;
 	}
 
 	private static String counts(RuleTally tally) {
