@@ -1,0 +1,61 @@
+package org.setwright.writing.uses;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.setwright.book.Book;
+import org.setwright.book.JobCase;
+import org.setwright.book.Table;
+import org.setwright.writing.Manuscript;
+import org.setwright.writing.text.RuleText;
+
+/** Every place of a book in which something of it is mentioned. Immutable. */
+public final class Uses {
+	private final List<Mention> all;
+
+	private Uses(List<Mention> all) {
+		this.all = List.copyOf(all);
+	}
+
+	/** Looks through every rule, table and job; files that cannot be read at present are looked through as far as they can. */
+	public static Uses in(Manuscript manuscript) {
+		List<Mention> all = new ArrayList<>();
+		for (Book.RuleFile file : manuscript.book().ruleFiles()) {
+			all.addAll(inRules(manuscript, file.path()));
+		}
+		for (Table table : manuscript.book().tables()) {
+			all.addAll(TableMentions.of(table, manuscript.text(table.path()), manuscript.catalogue()));
+		}
+		for (JobCase job : manuscript.book().jobs()) {
+			all.addAll(JobMentions.of(job, manuscript.text(job.path())));
+		}
+		all.sort(Comparator.comparing(Mention::path).thenComparing(Mention::start));
+		return new Uses(all);
+	}
+
+	private static List<Mention> inRules(Manuscript manuscript, String path) {
+		return RuleText.of(manuscript.text(path)).blocks().stream().flatMap(b -> RuleMentions.of(path, b, manuscript.catalogue()).stream()).toList();
+	}
+
+	/** @return what the word at {@code offset} of the rule file at {@code path} stands for; empty for other words */
+	public static Optional<Thing> at(Manuscript manuscript, String path, int offset) {
+		return inRules(manuscript, path).stream().filter(m -> m.start() <= offset && offset <= m.end())
+				.min(Comparator.comparingInt(m -> m.end() - m.start())).map(Mention::thing);
+	}
+
+	/** @return every mention, by file and place */
+	public List<Mention> all() {
+		return all;
+	}
+
+	/** @return where {@code thing} is mentioned, by file and place */
+	public List<Mention> of(Thing thing) {
+		return all.stream().filter(m -> m.thing().equals(thing)).toList();
+	}
+
+	/** @return where {@code thing} comes from: the rules that make a finding, propose a setting; empty for what the catalogue defines */
+	public List<Mention> definitions(Thing thing) {
+		return of(thing).stream().filter(Mention::defines).toList();
+	}
+}
