@@ -1,0 +1,26 @@
+package org.setwright.workbench.uses;
+
+import org.eclipse.osgi.util.NLS;
+
+/** The words of this package. */
+final class Messages extends NLS {
+	public static String MentionLinks_from;
+	public static String MentionList_from;
+	public static String MentionList_hint;
+	public static String MentionList_line;
+	public static String MentionList_name;
+	public static String RenameEverywhere_done;
+	public static String RenameEverywhere_job;
+	public static String RenameEverywhere_name;
+	public static String RenameWizard_hint;
+	public static String RenameWizard_name;
+	public static String UsesHandler_nothing;
+	public static String UsesHandler_title;
+
+	static {
+		NLS.initializeMessages("org.setwright.workbench.uses.messages", Messages.class); //$NON-NLS-1$
+	}
+
+	private Messages() {
+	}
+}

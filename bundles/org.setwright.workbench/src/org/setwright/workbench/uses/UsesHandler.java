@@ -1,0 +1,30 @@
+package org.setwright.workbench.uses;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.ui.handlers.HandlerUtil;
+import org.eclipse.ui.statushandlers.StatusManager;
+import org.setwright.writing.uses.Mention;
+import org.setwright.writing.uses.Uses;
+
+/** Lists where what stands under the cursor is used: rules, tables and jobs. */
+public final class UsesHandler extends AbstractHandler {
+
+	@Override
+	public Object execute(ExecutionEvent event) {
+		Optional<WordAtCursor> word = WordAtCursor.of(event);
+		if (word.isEmpty()) {
+			StatusManager.getManager().handle(new Status(IStatus.INFO, UsesHandler.class, Messages.UsesHandler_nothing), StatusManager.SHOW);
+			return null;
+		}
+		List<Mention> mentions = Uses.in(word.get().manuscript()).of(word.get().thing());
+		String title = NLS.bind(Messages.UsesHandler_title, word.get().thing().called(), mentions.size());
+		MentionList.show(HandlerUtil.getActiveWorkbenchWindow(event), title, word.get().manuscript(), mentions, false);
+		return null;
+	}
+}
