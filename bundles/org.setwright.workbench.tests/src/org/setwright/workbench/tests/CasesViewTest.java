@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.part.ViewPart;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -153,6 +154,30 @@ class CasesViewTest {
 		Waiting.until(() -> Arrays.stream(Job.getJobManager().find(null)).noneMatch(j -> j.getName().startsWith("Running ")), "the jobs to be run");
 		Waiting.settle();
 		assertEquals("1 of 1 not met", Bench.item(list(), "Quarry Hill 8").getText(1));
+	}
+
+	@Test
+	void aClickOnStandingSortsByHowMuchIsNotMet() {
+		list().getColumn(1).notifyListeners(SWT.Selection, new Event());
+		assertEquals("Quarry Hill 8", list().getItem(0).getText());
+		list().getColumn(1).notifyListeners(SWT.Selection, new Event());
+		assertEquals("Quarry Hill 8", list().getItem(2).getText());
+		list().getColumn(1).notifyListeners(SWT.Selection, new Event());
+	}
+
+	@Test
+	void theWorkCanBeStoppedAndTakenUpAgain() throws Exception {
+		String rules = Files.readString(folder.resolve("rules/heat-pump.drl"));
+		Bench.desk().type("rules/heat-pump.drl", rules.replace("CHANGEOVER_VALVE, ENERGISED_IN_COOLING", "CHANGEOVER_VALVE, ENERGISED_IN_HEATING"));
+		Bench.desk().stop();
+		Waiting.until(() -> !Bench.desk().busy(), "the work to be stopped");
+		Waiting.settle();
+		assertTrue(((ViewPart) view).getContentDescription().startsWith("Stopped."), ((ViewPart) view).getContentDescription());
+		assertEquals("1 of 1 not met", Bench.item(list(), "Quarry Hill 8").getText(1), "what it came to before");
+		action("Run Every Job Again").run();
+		Bench.worked();
+		assertEquals("1 met", Bench.item(list(), "Quarry Hill 8").getText(1));
+		assertFalse(((ViewPart) view).getContentDescription().startsWith("Stopped."));
 	}
 
 	private void answerDialog(String name, String reason) {

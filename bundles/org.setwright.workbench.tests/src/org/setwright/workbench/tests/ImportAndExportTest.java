@@ -99,26 +99,35 @@ class ImportAndExportTest {
 	}
 
 	@Test
-	void manyRowsGoIntoAnotherFolder() throws Exception {
-		StringBuilder csv = new StringBuilder("job,outdoor unit stages\n");
-		IntStream.range(0, 12_000).forEach(i -> csv.append("Job ").append(i).append(",1\n"));
-		importing(csv.toString());
+	void moreRowsThanABookHoldsAreRefused() throws Exception {
+		importing(rows(12_000));
 		next();
 		next();
 		assertEquals(1, table("Faults").getItemCount());
 		assertTrue(table("Faults").getItem(0).getText(2).contains("at most 10000 jobs"), table("Faults").getItem(0).getText(2));
-		press("< &Back");
-		press("< &Back");
+		assertFalse(button("&Finish").isEnabled());
+	}
+
+	@Test
+	void rowsMayGoIntoAnotherFolder() throws Exception {
+		importing(rows(40));
 		Button elsewhere = find(dialog.getShell(), Button.class, b -> b.getText().contains("Not into this book"));
 		elsewhere.setSelection(true);
 		elsewhere.notifyListeners(SWT.Selection, new Event());
+		assertFalse(button("&Next >").isEnabled(), "a folder has to be named");
 		text("&Not into this book, but into the folder:").setText(outside.resolve("all").toString());
 		next();
 		next();
 		press("&Finish");
-		assertEquals(12_000, wizard.imported());
-		assertEquals(12_000, names(outside.resolve("all")).size());
+		assertEquals(40, wizard.imported());
+		assertEquals(40, names(outside.resolve("all")).size());
 		assertEquals(3, names(folder.resolve("jobs")).size());
+	}
+
+	private static String rows(int count) {
+		StringBuilder csv = new StringBuilder("job,outdoor unit stages\n");
+		IntStream.range(0, count).forEach(i -> csv.append("Job ").append(i).append(",1\n"));
+		return csv.toString();
 	}
 
 	@Test

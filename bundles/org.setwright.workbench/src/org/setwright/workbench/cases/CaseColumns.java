@@ -1,5 +1,6 @@
 package org.setwright.workbench.cases;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -21,6 +22,7 @@ import org.setwright.check.cases.Point;
 import org.setwright.check.cases.SettingPoint;
 import org.setwright.check.cases.Standing;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.look.Letters;
 import org.setwright.workbench.look.Palette;
 
 /** The columns of the list; a click on a heading sorts by it, another one the other way, a third as in the files. */
@@ -79,10 +81,23 @@ final class CaseColumns {
 		viewer.setComparator(now == SWT.NONE ? null : new ViewerComparator() {
 			@Override
 			public int compare(Viewer shown, Object a, Object b) {
-				int order = column.text().apply((CaseLine) a).compareToIgnoreCase(column.text().apply((CaseLine) b));
+				int order = order(column, (CaseLine) a, (CaseLine) b);
 				return now == SWT.UP ? order : -order;
 			}
 		});
+	}
+
+	/** By standing: what is not met first, and more of it before less; else by letters, and numbers by their size. */
+	private static int order(Column column, CaseLine a, CaseLine b) {
+		if (column == ALL.get(1)) {
+			return Comparator.comparing((CaseLine l) -> l.checked().outcome().isPresent()).thenComparing(l -> rank(l)).compare(a, b);
+		}
+		return Letters.compare(column.text().apply(a), column.text().apply(b));
+	}
+
+	private static int rank(CaseLine line) {
+		return line instanceof CaseLine.OfPoint of ? List.of(Standing.NOT_MET, Standing.MET, Standing.NOT_ASKED).indexOf(of.point().standing())
+				: line.checked().notMet().isEmpty() ? 1 : -line.checked().notMet().size();
 	}
 
 	static Icon sign(CaseLine line) {

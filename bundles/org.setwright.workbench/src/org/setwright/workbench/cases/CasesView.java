@@ -36,7 +36,7 @@ public final class CasesView extends ViewPart {
 	/** Its name in the registry. */
 	public static final String ID = "org.setwright.workbench.cases"; //$NON-NLS-1$
 	private static final int[] SHARES = { 68, 32 };
-	private final DeskListener listener = this::deskChanged;
+	private final DeskListener listener = new Follower();
 	private final Map<Standing, Button> shown = new EnumMap<>(Standing.class);
 	private Desk desk;
 	private CaseList list;
@@ -44,6 +44,8 @@ public final class CasesView extends ViewPart {
 	private AcceptAction accept;
 	private Action runAll;
 	private Action runPicked;
+	private Action stop;
+	private boolean stopped;
 	private CaseCheck check = new CaseCheck(List.of());
 
 	@Override
@@ -87,9 +89,12 @@ public final class CasesView extends ViewPart {
 		runAll = action(Messages.CasesView_runAll, () -> run(check.jobs().stream().map(j -> j.job()).toList()));
 		runAll.setImageDescriptor(Icon.VERIFY.descriptor());
 		runPicked = action(Messages.CasesView_runPicked, this::runPicked);
+		stop = action(Messages.CasesView_stop, desk::stop);
+		stop.setImageDescriptor(Icon.NONE.descriptor());
 		accept = new AcceptAction(getViewSite());
 		IToolBarManager bar = getViewSite().getActionBars().getToolBarManager();
 		bar.add(runAll);
+		bar.add(stop);
 		bar.add(accept);
 		MenuManager menu = new MenuManager();
 		menu.add(accept);
@@ -117,7 +122,12 @@ public final class CasesView extends ViewPart {
 		run(check.jobs().stream().map(j -> j.job()).filter(picked::contains).toList());
 	}
 
+	/** A book that could not be worked out to its end is worked out again; else the jobs are run as they are. */
 	private void run(List<JobCase> jobs) {
+		if (stopped) {
+			desk.refresh();
+			return;
+		}
 		Optional<Evaluation> before = desk.state().latest();
 		before.flatMap(e -> e.rules().edition()).ifPresent(edition -> new RunAgain(edition, jobs, again -> {
 			if (!list.viewer().getControl().isDisposed() && desk.state().latest().equals(before)) {
@@ -146,13 +156,34 @@ public final class CasesView extends ViewPart {
 		}
 	}
 
-	private void deskChanged(DeskState before, DeskState now) {
-		if (before.latest() != now.latest() || !before.folder().equals(now.folder())) {
-			show(now);
+	private final class Follower implements DeskListener {
+		@Override
+		public void deskChanged(DeskState before, DeskState now) {
+			if (before.latest() != now.latest() || !before.folder().equals(now.folder())) {
+				show(now);
+			}
+		}
+
+		@Override
+		public void jobsRun(int done, int all) {
+			stop.setEnabled(true);
+			setContentDescription(NLS.bind(Messages.CasesView_running, done, all));
+		}
+
+		@Override
+		public void workStopped() {
+			show(desk.state());
+			stopped = true;
+			runAll.setEnabled(true);
+			if (desk.state().folder().isPresent()) {
+				setContentDescription(Messages.CasesView_stopped);
+			}
 		}
 	}
 
 	private void show(DeskState now) {
+		stop.setEnabled(false);
+		stopped = false;
 		show(now.latest().map(Checks::of).orElse(new CaseCheck(List.of())));
 		boolean runs = now.latest().filter(Evaluation::runs).isPresent();
 		runAll.setEnabled(runs);

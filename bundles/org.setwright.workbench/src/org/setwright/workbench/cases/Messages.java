@@ -29,8 +29,11 @@ final class Messages extends NLS {
 	public static String CasesView_reading;
 	public static String CasesView_runAll;
 	public static String CasesView_runPicked;
+	public static String CasesView_running;
 	public static String CasesView_search;
 	public static String CasesView_someNotRun;
+	public static String CasesView_stop;
+	public static String CasesView_stopped;
 	public static String CasesView_summary;
 	public static String Checks_mistakes;
 	public static String Checks_notRun;

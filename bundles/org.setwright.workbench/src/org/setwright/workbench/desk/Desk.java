@@ -14,7 +14,7 @@ import org.setwright.writing.live.Tally;
  */
 public final class Desk {
 	private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
-	private final EvaluationJob evaluationJob = new EvaluationJob(this::evaluated);
+	private final EvaluationJob evaluationJob = new EvaluationJob(new Answers());
 	private final List<Consumer<Tally>> tallyListeners = new CopyOnWriteArrayList<>();
 	private final TallyJob tallyJob = new TallyJob(this::counted);
 	private Tally tally = Tally.NONE;
@@ -130,6 +130,28 @@ public final class Desk {
 	private void counted(Tally now) {
 		tally = now;
 		tallyListeners.forEach(l -> l.accept(now));
+	}
+
+	/** Ends the work that an answer is awaited of; what is shown stays, until something changes or {@link #refresh} is called. */
+	public void stop() {
+		evaluationJob.stop();
+	}
+
+	private final class Answers implements EvaluationJob.Told {
+		@Override
+		public void evaluated(EvaluationJob.Request request, Evaluation evaluation) {
+			Desk.this.evaluated(request, evaluation);
+		}
+
+		@Override
+		public void far(int done, int all) {
+			listeners.forEach(l -> l.jobsRun(done, all));
+		}
+
+		@Override
+		public void stopped() {
+			listeners.forEach(DeskListener::workStopped);
+		}
 	}
 
 	private void evaluated(EvaluationJob.Request request, Evaluation evaluation) {

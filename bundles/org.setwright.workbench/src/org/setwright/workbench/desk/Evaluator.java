@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.setwright.book.Book;
 import org.setwright.book.BookReader;
@@ -27,26 +27,38 @@ final class Evaluator {
 		this.catalogue = catalogue;
 	}
 
+	/** Somebody who watches the work. Called from several threads at once. */
+	interface Watch {
+		/** @return whether the work is to be dropped; asked now and then */
+		boolean dropped();
+
+		/** Told after every job. @param done so far @param all how many there are */
+		default void ran(int done, int all) {
+			// not everybody wants to know
+		}
+	}
+
 	/**
 	 * @param previous whose compiled rules and outcomes are taken over where nothing changed
-	 * @param dropped asked now and then; true ends the work
 	 * @return empty when dropped
 	 */
-	Optional<Evaluation> evaluate(Path folder, Drafts drafts, Optional<Evaluation> previous, BooleanSupplier dropped) {
+	Optional<Evaluation> evaluate(Path folder, Drafts drafts, Optional<Evaluation> previous, Watch watch) {
 		Book book = new DraftedBook(catalogue).of(BookReader.read(folder, catalogue), drafts);
-		if (dropped.getAsBoolean()) {
+		if (watch.dropped()) {
 			return Optional.empty();
 		}
 		Compilation rules = previous.filter(p -> sameRules(p.book(), book)).map(Evaluation::rules)
 				.orElseGet(() -> Edition.compile(withoutJobs(book), catalogue));
-		if (dropped.getAsBoolean()) {
+		if (watch.dropped()) {
 			return Optional.empty();
 		}
-		List<Ran> ran = rules.edition().map(edition -> book.jobs().parallelStream().filter(job -> !dropped.getAsBoolean())
-				.map(job -> previous.flatMap(p -> kept(p, rules, job)).map(o -> new Ran(job, Optional.of(o), Optional.empty()))
-						.orElseGet(() -> run(edition, job)))
-				.toList()).orElse(List.of());
-		return dropped.getAsBoolean() ? Optional.empty()
+		AtomicInteger done = new AtomicInteger();
+		List<Ran> ran = rules.edition().map(edition -> book.jobs().parallelStream().filter(job -> !watch.dropped()).map(job -> {
+			Ran one = previous.flatMap(p -> kept(p, rules, job)).map(o -> new Ran(job, Optional.of(o), Optional.empty())).orElseGet(() -> run(edition, job));
+			watch.ran(done.incrementAndGet(), book.jobs().size());
+			return one;
+		}).toList()).orElse(List.of());
+		return watch.dropped() ? Optional.empty()
 				: Optional.of(new Evaluation(book, rules, problems(book, rules, ran), outcomes(ran)));
 	}
 

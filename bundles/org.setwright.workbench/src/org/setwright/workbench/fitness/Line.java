@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.look.Letters;
 
 /**
  * A line of a list, ready to be shown.
@@ -48,9 +49,6 @@ record Line(Icon sign, List<String> cells, boolean lacking, Optional<Object> abo
 
 	/** @return below 0 when this line comes before {@code other} by this column: numbers by their size, words by their letters */
 	int compare(Line other, int column) {
-		String mine = cell(column);
-		String its = other.cell(column);
-		boolean numbers = mine.matches("\\d{1,9}") && its.matches("\\d{1,9}"); //$NON-NLS-1$ //$NON-NLS-2$
-		return numbers ? Integer.compare(Integer.parseInt(mine), Integer.parseInt(its)) : mine.compareToIgnoreCase(its);
+		return Letters.compare(cell(column), other.cell(column));
 	}
 }

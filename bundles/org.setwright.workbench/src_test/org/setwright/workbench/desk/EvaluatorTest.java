@@ -68,4 +68,23 @@ class EvaluatorTest {
 	private static String text(String path) throws IOException {
 		return Files.readString(TestBook.FOLDER.resolve(path));
 	}
+
+	@Test
+	void whoeverWatchesIsToldOfEveryJob() {
+		java.util.Set<Integer> told = java.util.concurrent.ConcurrentHashMap.newKeySet();
+		Evaluation evaluation = new Evaluator(Trade.catalogue()).evaluate(TestBook.FOLDER, Drafts.NONE, Optional.empty(), new Evaluator.Watch() {
+			@Override
+			public boolean dropped() {
+				return false;
+			}
+
+			@Override
+			public void ran(int done, int all) {
+				assertEquals(3, all);
+				told.add(done);
+			}
+		}).orElseThrow();
+		assertEquals(3, evaluation.book().jobs().size());
+		assertEquals(java.util.Set.of(1, 2, 3), told);
+	}
 }
