@@ -23,11 +23,16 @@ public record CaseCheck(List<CheckedJob> jobs) {
 	 * @return empty when cancelled
 	 */
 	public static Optional<CaseCheck> of(Edition edition, List<JobCase> jobs, Progress progress, boolean parallel) {
+		return of(edition, jobs, progress, parallel, new RunTimes());
+	}
+
+	/** The same. @param times told how long every job took */
+	public static Optional<CaseCheck> of(Edition edition, List<JobCase> jobs, Progress progress, boolean parallel, RunTimes times) {
 		AtomicInteger done = new AtomicInteger();
 		progress.done(0, jobs.size());
 		Stream<JobCase> running = parallel ? jobs.parallelStream() : jobs.stream();
 		List<CheckedJob> checked = running.filter(j -> !progress.cancelled()).map(job -> {
-			CheckedJob one = run(edition, job);
+			CheckedJob one = times.measured(job, () -> run(edition, job));
 			progress.done(done.incrementAndGet(), jobs.size());
 			return one;
 		}).toList();

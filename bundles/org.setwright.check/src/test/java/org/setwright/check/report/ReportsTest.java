@@ -19,6 +19,7 @@ import org.setwright.check.Progress;
 import org.setwright.check.Sample;
 import org.setwright.check.cases.CaseCheck;
 import org.setwright.check.cases.CheckedJob;
+import org.setwright.check.cases.RunTimes;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -40,7 +41,7 @@ class ReportsTest {
 
 	@Test
 	void theXmlForBuildServersIsValidAndCountsRight() throws Exception {
-		String xml = JunitXml.of("Our practice. v2", CHECK);
+		String xml = JunitXml.of("Our practice. v2", CHECK, new RunTimes());
 		validate(xml);
 		Document document = parse(xml);
 		assertEquals("4 2 0", xpath(document, "concat(/testsuites/@tests, ' ', /testsuites/@failures, ' ', /testsuites/@errors)"));
@@ -53,9 +54,26 @@ class ReportsTest {
 	}
 
 	@Test
+	void theTimeOfAJobIsSharedOutAmongItsTests() throws Exception {
+		RunTimes times = new RunTimes();
+		CaseCheck check = CaseCheck.of(Sample.edition(), CHECK.jobs().stream().map(CheckedJob::job).toList(), Progress.UNWATCHED, true, times).orElseThrow();
+		String xml = JunitXml.of("B", check, times);
+		validate(xml);
+		Document document = parse(xml);
+		assertEquals("0", xpath(document, "count(//testcase[not(number(@time) >= 0)])"), "every test has its time");
+		for (String sum : List.of("concat(sum(/testsuites/testsuite/@time) - /testsuites/@time, '')", "concat(sum(//testsuite[1]/testcase/@time) - //testsuite[1]/@time, '')")) {
+			assertEquals(0, Double.parseDouble(xpath(document, sum)), 1e-9, sum);
+		}
+		double said = Double.parseDouble(xpath(document, "concat(//testsuite[1]/@time, '')"));
+		double took = times.of(check.jobs().get(0).job()).orElseThrow().toNanos() / 1e9;
+		assertTrue(said > 0 && said <= took && said > took - 1e-5, said + " of " + took);
+		assertEquals("0.000000", xpath(document, "//testsuite[2]/@time"), "nothing is asked there");
+	}
+
+	@Test
 	void aJobThatCouldNotRunIsAnError() throws Exception {
 		JobCase job = Sample.book("job: A\nexpect: { speed: 1 }\n").jobs().get(0);
-		String xml = JunitXml.of("B", new CaseCheck(List.of(CheckedJob.notRun(job, "They differ."))));
+		String xml = JunitXml.of("B", new CaseCheck(List.of(CheckedJob.notRun(job, "They differ."))), new RunTimes());
 		validate(xml);
 		assertEquals("They differ.", xpath(parse(xml), "//testcase[@name='runs']/error/@message"));
 		assertEquals("1 0 1", xpath(parse(xml), "concat(/testsuites/@tests, ' ', /testsuites/@failures, ' ', /testsuites/@errors)"));
@@ -64,7 +82,8 @@ class ReportsTest {
 	@Test
 	void theSchemaRefusesWhatBuildServersDo() {
 		for (String broken : List.of("<testsuites tests='1' failures='0'/>", "<testsuites tests='1' failures='0' errors='0'><testcase name='a' classname='b'/></testsuites>",
-				"<testsuite name='' tests='0' failures='0' errors='0'/>", "<testsuite name='a' tests='1' failures='0' errors='0'><testcase name='a'/></testsuite>")) {
+				"<testsuite name='' tests='0' failures='0' errors='0'/>",
+				"<testsuite name='a' tests='1' failures='0' errors='0'><testcase name='a' classname='b' time='soon'/></testsuite>", "<testsuite name='a' tests='1' failures='0' errors='0'><testcase name='a'/></testsuite>")) {
 			assertThrows(SAXException.class, () -> validate(broken), broken);
 		}
 	}

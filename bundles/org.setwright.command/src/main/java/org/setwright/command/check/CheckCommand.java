@@ -12,6 +12,7 @@ import org.setwright.book.AtomicFile;
 import org.setwright.book.Floors.Figure;
 import org.setwright.book.JobCase;
 import org.setwright.check.cases.CaseCheck;
+import org.setwright.check.cases.RunTimes;
 import org.setwright.check.coverage.Coverage;
 import org.setwright.check.fitness.Reached;
 import org.setwright.check.report.CasesSection;
@@ -67,14 +68,15 @@ public final class CheckCommand implements Callable<Integer> {
 	private CasesReport checked(OpenBook open, Edition edition) {
 		List<JobCase> wanted = jobs.isEmpty() ? open.book().jobs() : jobs.stream().map(open::job).distinct().toList();
 		ProgressLine progress = new ProgressLine(surroundings, "jobs");
-		CaseCheck check = CaseCheck.of(edition, wanted, progress, true).orElseThrow();
+		RunTimes times = new RunTimes();
+		CaseCheck check = CaseCheck.of(edition, wanted, progress, true, times).orElseThrow();
 		progress.finished();
 		boolean whole = jobs.isEmpty() && (html != null || !open.book().floors().shares().isEmpty());
 		Optional<Coverage> coverage = whole ? Optional.of(coverage(edition, wanted)) : Optional.empty();
 		Optional<Strength> strength = whole && open.book().floors().of(Figure.MISTAKES_CAUGHT).isPresent() ? Optional.of(strength(edition, wanted)) : Optional.empty();
 		List<Reached> reached = coverage.map(c -> Reached.of(open.book().floors(), c, strength)).orElse(List.of());
 		if (junit != null) {
-			write(junit, JunitXml.of(open.book().name(), check));
+			write(junit, JunitXml.of(open.book().name(), check, times));
 		}
 		if (html != null) {
 			List<Section> sections = new ArrayList<>(List.of(new CasesSection(check)));
