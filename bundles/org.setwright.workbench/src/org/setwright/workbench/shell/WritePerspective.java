@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.setwright.workbench.aloud.ReadAloudView;
+import org.setwright.workbench.bench.BenchView;
 import org.setwright.workbench.contents.ContentsView;
 import org.setwright.workbench.jobs.JobsView;
 import org.setwright.workbench.landing.LandingView;
@@ -28,6 +29,7 @@ public final class WritePerspective implements IPerspectiveFactory {
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, layout.getEditorArea()); //$NON-NLS-1$
 		below.addView(ReasonsView.ID);
 		below.addView(ReadAloudView.ID);
+		below.addView(BenchView.ID);
 		below.addView(IPageLayout.ID_PROBLEM_VIEW);
 	}
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.setwright.bench.Script;
 import org.setwright.bench.hand.Ground;
 import org.setwright.book.JobCase;
 import org.setwright.command.answer.Delivery;
@@ -31,7 +32,8 @@ import picocli.CommandLine.Parameters;
 public final class BenchCommand implements Callable<Integer> {
 	private final Surroundings surroundings;
 
-	@Parameters(index = "0", arity = "0..1", paramLabel = "JOB", description = "The job to begin with: its name or file, or a part of it; with nothing known when left out.")
+	@Parameters(index = "0", arity = "0..1", paramLabel = "JOB",
+			description = "The job to begin with: its name or file, or a part of it; with nothing known when left out.")
 	private String job;
 	@Option(names = "--script", paramLabel = "FILE", description = "Follow the lines of a file instead of what is typed.")
 	private Path script;

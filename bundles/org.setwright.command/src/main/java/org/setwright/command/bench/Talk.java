@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.setwright.bench.Script;
 import org.setwright.bench.Session;
 import org.setwright.bench.Turn;
 import org.setwright.bench.Wish;

@@ -1,16 +1,15 @@
-package org.setwright.command.bench;
+package org.setwright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setwright.bench.Session;
 
 /** Lines from a file or a pipe. */
-final class Script {
+public final class Script {
 	private Script() {
 	}
 
 	/** @return what is to be said one after the other: a line, or all lines of a rule; blank lines and remarks left out */
-	static List<String> lines(String text) {
+	public static List<String> lines(String text) {
 		List<String> said = new ArrayList<>();
 		StringBuilder sofar = new StringBuilder();
 		for (String line : text.lines().toList()) {
