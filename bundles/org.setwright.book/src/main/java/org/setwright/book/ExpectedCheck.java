@@ -3,6 +3,7 @@ package org.setwright.book;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.setwright.trade.catalogue.StartUpPhase;
 
 /**
@@ -35,17 +36,21 @@ public record ExpectedCheck(ItemList list, Optional<StartUpPhase> phase, String 
 	/**
 	 * For a check that is named.
 	 *
-	 * @param lines what the check says, in any units
+	 * @param lines what the check says, in any units, each {@link #plain}; asked for only when they are needed
 	 * @param rules the names of the rules that ask for it
 	 * @return whether it is the one meant
 	 */
-	public boolean means(StartUpPhase otherPhase, Collection<String> lines, Collection<String> rules) {
+	public boolean means(StartUpPhase otherPhase, Supplier<? extends Collection<String>> lines, Collection<String> rules) {
 		if (byRule) {
 			return rules.stream().anyMatch(r -> ExpectedItem.onALine(r).equals(words));
 		}
-		String part = words.toLowerCase(Locale.ROOT);
-		return phase.filter(p -> p != otherPhase).isEmpty()
-				&& (part.isEmpty() || lines.stream().anyMatch(l -> ExpectedItem.onALine(l).toLowerCase(Locale.ROOT).contains(part)));
+		String part = plain(words);
+		return phase.filter(p -> p != otherPhase).isEmpty() && (part.isEmpty() || lines.get().stream().anyMatch(l -> l.contains(part)));
+	}
+
+	/** @return {@code line} as it is compared */
+	public static String plain(String line) {
+		return ExpectedItem.onALine(line).toLowerCase(Locale.ROOT);
 	}
 
 	@Override

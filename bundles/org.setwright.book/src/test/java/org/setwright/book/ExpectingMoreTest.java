@@ -97,7 +97,7 @@ class ExpectingMoreTest {
 			""")
 	void aCheckIsNamedByItsPartItsWordsOrItsRule(String written, String means) {
 		ExpectedCheck check = (ExpectedCheck) read("job: A\nexpect:\n  start-up:\n    - " + written + "\n").job().items().get(0);
-		assertEquals(means.equals("yes"), check.means(StartUpPhase.COOLING, List.of("Wait.", "It gets\n cold."), List.of("Start-up: cold", "Other")));
+		assertEquals(means.equals("yes"), check.means(StartUpPhase.COOLING, () -> List.of("wait.", ExpectedCheck.plain("It gets\n cold.")), List.of("Start-up: cold", "Other")));
 	}
 
 	@ParameterizedTest

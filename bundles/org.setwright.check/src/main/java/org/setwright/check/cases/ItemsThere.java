@@ -1,6 +1,8 @@
 package org.setwright.check.cases;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.setwright.book.ExpectedCaution;
@@ -24,6 +26,8 @@ public final class ItemsThere {
 	private static final int LONGEST = 300;
 	private final JobCase job;
 	private final Outcome outcome;
+	/** Worked out once, and only for checks that some words could mean. */
+	private final Map<StartUpCheck, List<String>> lines = new IdentityHashMap<>();
 
 	ItemsThere(JobCase job, Outcome outcome) {
 		this.job = job;
@@ -71,14 +75,13 @@ public final class ItemsThere {
 		return expected.means(caution.kind(), caution.sentence());
 	}
 
-	private static boolean means(ExpectedCheck expected, StartUpCheck check) {
-		return expected.means(check.phase(), expected.words().isEmpty() || expected.byRule() ? List.of() : lines(check),
-				check.saidBy().stream().map(Rule::name).toList());
+	private boolean means(ExpectedCheck expected, StartUpCheck check) {
+		return expected.means(check.phase(), () -> lines.computeIfAbsent(check, ItemsThere::lines), check.saidBy().stream().map(Rule::name).toList());
 	}
 
 	private static List<String> lines(StartUpCheck check) {
 		return Stream.concat(Stream.of(check.callFor(), check.see(), check.ifNot()), check.pause().stream())
-				.flatMap((Line line) -> Stream.of(UnitSystem.values()).map(line::text)).distinct().toList();
+				.flatMap((Line line) -> Stream.of(UnitSystem.values()).map(line::text)).distinct().map(ExpectedCheck::plain).toList();
 	}
 
 	private static There there(Caution caution, Position at) {
