@@ -160,8 +160,12 @@ public final class EditionsOf implements AutoCloseable {
 
 	/** @return what is different between two books, rule by rule and job by job; rules are followed through the editions between */
 	public BookChanges changes(BookAt before, BookAt after) throws NotDone {
-		Identities known = new Identities(shelf, log(), last());
-		return BookChanges.between(shelf, before, after, known.of(before), known.of(after));
+		try {
+			Identities known = new Identities(shelf, log(), last());
+			return BookChanges.between(shelf, before, after, known.of(before), known.of(after));
+		} catch (NotDone someEditionBetweenIsDamaged) {
+			return BookChanges.between(shelf, before, after);
+		}
 	}
 
 	/** @return what is different between the last edition and the work in hand; everything is new when nothing was kept */
