@@ -1,5 +1,6 @@
 package org.setwright.editions.git;
 
+import java.io.EOFException;
 import java.net.URISyntaxException;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,10 +137,12 @@ public final class Exchange {
 
 	private static NotDone fault(Exception e, Repo repo, String place, String doing) {
 		String all = "";
+		boolean cutOff = false;
 		for (Throwable cause = e; cause != null; cause = cause.getCause()) {
 			if (cause instanceof NotDone told) {
 				return told;
 			}
+			cutOff |= cause instanceof EOFException;
 			all += " " + String.valueOf(cause.getMessage()).toLowerCase(Locale.ROOT);
 		}
 		String untouched = " Nothing is lost here.";
@@ -149,7 +152,8 @@ public final class Exchange {
 			return new NotDone(place + " cannot prove who it is, so Setwright did not " + doing + ".", "Ask whoever runs that server about its certificate." + untouched, e);
 		} else if (all.contains("refused") || all.contains("unknownhost") || all.contains("unknown host") || all.contains("timed out")
 				|| all.contains("not found") || all.contains("no such") || all.contains("unreachable") || all.contains("invalid remote")
-				|| all.contains("cannot open") || all.contains("remote end hung up") || all.contains("could not resolve")) {
+				|| all.contains("cannot open") || all.contains("remote end hung up") || all.contains("could not resolve")
+				|| all.contains("broken pipe") || all.contains("stream closed") || all.contains("connection reset") || cutOff) {
 			return new NotDone(place + " cannot be reached, so Setwright did not " + doing + ".", "Check the network and the address, then try again." + untouched, e);
 		}
 		return Faults.of(e, doing, repo);
