@@ -1,5 +1,6 @@
 package org.setwright.workbench.bench;
 
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
@@ -7,6 +8,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.text.ITextOperationTarget;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -18,6 +20,8 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.setwright.bench.Session;
 import org.setwright.bench.Wish;
 import org.setwright.bench.hand.Ground;
+import org.setwright.bench.told.Row;
+import org.setwright.bench.told.Tone;
 import org.setwright.trade.Trade;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
@@ -53,6 +57,7 @@ public final class BenchView extends ViewPart {
 		scripts = new Scripts(getSite().getShell());
 		actions = new BenchActions(getViewSite().getActionBars().getToolBarManager(), new Buttons());
 		keys();
+		transcript.add(Told.unasked(List.of(new Row(0, Tone.QUIET, Messages.BenchView_hint, "")))); //$NON-NLS-1$
 		desk.addListener(listener);
 		follow(desk.state());
 	}
@@ -115,7 +120,9 @@ public final class BenchView extends ViewPart {
 	}
 
 	private void stand(String words) {
-		standing.setText(words.isEmpty() ? Messages.BenchView_hint : words);
+		standing.setText(words);
+		((GridData) standing.getLayoutData()).exclude = words.isEmpty();
+		standing.setVisible(!words.isEmpty());
 		standing.getParent().layout();
 	}
 

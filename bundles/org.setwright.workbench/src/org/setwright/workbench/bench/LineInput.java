@@ -12,6 +12,7 @@ import org.eclipse.jface.text.source.SourceViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.events.VerifyEvent;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.setwright.bench.Session;
 import org.setwright.bench.hand.AtHand;
@@ -22,7 +23,8 @@ import org.setwright.workbench.look.Spoken;
  * down on the first and last line call earlier lines back.
  */
 final class LineInput {
-	private static final int LINES = 4;
+	private static final int MOST_LINES = 12;
+	private static final int EDGES = 12;
 	private final SourceViewer viewer;
 	private final Remembered remembered;
 	private final Consumer<String> said;
@@ -38,9 +40,22 @@ final class LineInput {
 		text.setFont(JFaceResources.getTextFont());
 		text.setMargins(8, 4, 8, 4);
 		Spoken.as(text, Messages.LineInput_name);
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, LINES * text.getLineHeight() + 8).applyTo(viewer.getControl());
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(viewer.getControl());
+		fit();
+		text.addListener(SWT.Modify, e -> fit());
 		viewer.prependVerifyKeyListener(this::key);
 		text.addListener(SWT.Traverse, e -> e.doit |= e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+	}
+
+	/** As high as what stands there, up to a limit. */
+	private void fit() {
+		int lines = Math.min(MOST_LINES, control().getLineCount());
+		GridData layout = (GridData) viewer.getControl().getLayoutData();
+		int height = lines * control().getLineHeight() + EDGES;
+		if (layout.heightHint != height) {
+			layout.heightHint = height;
+			viewer.getControl().getParent().layout();
+		}
 	}
 
 	StyledText control() {

@@ -32,8 +32,9 @@ final class Transcript {
 		if (!told.line().isEmpty()) {
 			told.line().lines().forEach(l -> line(l, 0, Optional.empty(), "")); //$NON-NLS-1$
 		}
+		int below = told.line().isEmpty() ? 0 : 1;
 		for (Row row : told.rows()) {
-			line(row.words(), row.depth() + 1, Optional.of(row.tone()), row.at());
+			line(row.words(), row.depth() + below, Optional.of(row.tone()), row.at());
 		}
 		return List.copyOf(lines.subList(before, lines.size()));
 	}

@@ -58,8 +58,8 @@ final class TranscriptPane {
 		}
 		text.append(transcript.text().substring(added.get(0).start()));
 		paint(added);
-		text.setCaretOffset(text.getCharCount());
-		text.showSelection();
+		text.setCaretOffset(added.get(0).start());
+		text.setTopIndex(text.getLineAtOffset(added.get(0).start()));
 	}
 
 	void clear() {

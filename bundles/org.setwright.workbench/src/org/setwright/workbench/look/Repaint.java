@@ -2,7 +2,10 @@ package org.setwright.workbench.look;
 
 import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.PlatformUI;
 import org.osgi.service.event.EventHandler;
 
@@ -20,6 +23,13 @@ public final class Repaint {
 			}
 		};
 		broker.subscribe(IThemeEngine.Events.THEME_CHANGED, handler);
-		control.addDisposeListener(e -> broker.unsubscribe(handler));
+		// the system gives its controls their new ground some time after everybody has been told, and says so
+		Listener settings = event -> handler.handleEvent(null);
+		Display display = control.getDisplay();
+		display.addListener(SWT.Settings, settings);
+		control.addDisposeListener(e -> {
+			broker.unsubscribe(handler);
+			display.removeListener(SWT.Settings, settings);
+		});
 	}
 }
