@@ -44,8 +44,8 @@ class WindowOpensTest {
 	@Test
 	void darkAndLightAreOneCommandApart() throws Exception {
 		Bench.command("org.setwright.workbench.dark");
-		assertEquals(Ground.DARK, Ground.chosen());
+		Waiting.until(() -> Ground.chosen() == Ground.DARK, "dark colours");
 		Bench.command("org.setwright.workbench.dark");
-		assertEquals(Ground.LIGHT, Ground.chosen());
+		Waiting.until(() -> Ground.chosen() == Ground.LIGHT, "light colours");
 	}
 }

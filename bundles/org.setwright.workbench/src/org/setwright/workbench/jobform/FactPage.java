@@ -17,6 +17,7 @@ import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Unit;
 import org.setwright.trade.catalogue.UnitSystem;
 import org.setwright.trade.catalogue.Value;
+import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 
 /** The questions about one fact. */
@@ -50,7 +51,7 @@ final class FactPage implements FormPage {
 
 	/** Takes an answer back; that nobody has looked it up is a choice like any other. */
 	private FormGrid.Push unknown(Field field) {
-		return new FormGrid.Push(Messages.FactPage_unknown, NLS.bind(Messages.FactPage_unknownSpoken, kind.label(), field.label()),
+		return new FormGrid.Push(Icon.UNKNOWN, NLS.bind(Messages.FactPage_unknownSpoken, kind.label(), field.label()),
 				() -> desk.edit(new JobEdit.Answered(JobField.of(kind, item, field), Answer.unknown())));
 	}
 

@@ -8,13 +8,14 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Spoken;
 
 /** Questions in three columns: what is asked, the field, a quiet remark. */
 final class FormGrid {
 	private static final int LEAST_FIELD_WIDTH = 120;
-	private static final int FIELD_WIDTH = 180;
+	private static final int FIELD_WIDTH = 130;
 	private static final int ROOM_FOR_SIGN = 8;
 
 	private FormGrid() {
@@ -38,8 +39,8 @@ final class FormGrid {
 				.hint(FIELD_WIDTH, SWT.DEFAULT).indent(ROOM_FOR_SIGN, 0).applyTo(field);
 	}
 
-	/** A button beside a field. @param spoken what a screen reader calls it */
-	record Push(String text, String spoken, Runnable deed) {
+	/** A button beside a field, with a sign on it. @param spoken what it does; a screen reader calls it so */
+	record Push(Icon sign, String spoken, Runnable deed) {
 	}
 
 	static void remark(Composite grid, String remark) {
@@ -55,7 +56,7 @@ final class FormGrid {
 		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.CENTER).grab(true, true).applyTo(label);
 		push.ifPresent(p -> {
 			Button button = new Button(cell, SWT.PUSH | SWT.FLAT);
-			button.setText(p.text());
+			button.setImage(p.sign().image());
 			button.setToolTipText(p.spoken());
 			Spoken.as(button, p.spoken());
 			button.addListener(SWT.Selection, e -> p.deed().run());

@@ -24,7 +24,6 @@ final class Messages extends NLS {
 	public static String FactPage_help;
 	public static String FactPage_spoken;
 	public static String FactPage_unit;
-	public static String FactPage_unknown;
 	public static String FactPage_unknownSpoken;
 	public static String FieldReading_refused;
 	public static String FieldReading_unknown;

@@ -62,8 +62,9 @@ final class PageArea {
 	}
 
 	private void fit() {
-		int width = Math.max(LEAST_WIDTH, scrolled.getClientArea().width);
-		scrolled.setMinSize(LEAST_WIDTH, content.computeSize(width, SWT.DEFAULT).y);
+		int least = Math.max(LEAST_WIDTH, content.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+		int width = Math.max(least, scrolled.getClientArea().width);
+		scrolled.setMinSize(least, content.computeSize(width, SWT.DEFAULT).y);
 	}
 
 	private FormPage made(Page wanted, JobDocument job, FormDesk desk) {

@@ -11,16 +11,25 @@ import org.osgi.service.event.EventHandler;
 
 /** Has something painted again when the person changes between light and dark. */
 public final class Repaint {
+	private static final int SETTLED_AFTER_MILLIS = 100;
+
 	private Repaint() {
 	}
 
-	/** Calls {@code paint} in the window's thread after each change, until {@code control} is disposed. */
+	/**
+	 * Calls {@code paint} in the window's thread after each change, until {@code control} is disposed: once at once, and once
+	 * more when the operating system has taken the change over, because only then its colours tell light from dark.
+	 */
 	public static void with(Control control, Runnable paint) {
 		IEventBroker broker = PlatformUI.getWorkbench().getService(IEventBroker.class);
-		EventHandler handler = event -> {
+		Runnable unlessGone = () -> {
 			if (!control.isDisposed()) {
 				paint.run();
 			}
+		};
+		EventHandler handler = event -> {
+			unlessGone.run();
+			Display.getDefault().asyncExec(() -> Display.getDefault().timerExec(SETTLED_AFTER_MILLIS, unlessGone));
 		};
 		broker.subscribe(IThemeEngine.Events.THEME_CHANGED, handler);
 		// the system gives its controls their new ground some time after everybody has been told, and says so
