@@ -10,6 +10,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.setwright.check.cases.CaseCheck;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
 
 /** The list of jobs with their points. What is unfolded and picked stays so when results are new. */
@@ -57,6 +58,7 @@ final class CaseList {
 			List<CaseLine.OfJob> jobs = filter.jobs(check.jobs());
 			viewer.setInput(jobs);
 			viewer.setExpandedElements(unfold ? jobs.stream().filter(j -> !filter.search().isBlank() || !j.checked().notMet().isEmpty()).toArray() : unfolded);
+			ColumnWidths.fit(viewer.getTree());
 			viewer.setSelection(picked);
 		} finally {
 			viewer.getControl().setRedraw(true);

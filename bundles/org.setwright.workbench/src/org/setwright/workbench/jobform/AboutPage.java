@@ -14,6 +14,7 @@ import org.setwright.workbench.look.Spoken;
 /** What the shop calls the job, and notes. */
 final class AboutPage implements FormPage {
 	private static final int NOTES_HEIGHT = 160;
+	private static final int WIDTH = 200;
 	private final FormDesk desk;
 	private final Text name;
 	private final Text notes;
@@ -29,11 +30,11 @@ final class AboutPage implements FormPage {
 		name.addListener(SWT.FocusOut, e -> takeName());
 		name.addListener(SWT.Modify,
 				e -> desk.say(name.getText().isBlank() ? Messages.AboutPage_noName : Messages.AboutPage_nameHelp, name.getText().isBlank()));
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(name);
+		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, SWT.DEFAULT).applyTo(name);
 		notes = text(grid, Messages.AboutPage_notes, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
 		notes.addListener(SWT.FocusOut, e -> takeNotes());
 		notes.addListener(SWT.FocusIn, e -> desk.say(Messages.AboutPage_notesHelp, false));
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NOTES_HEIGHT).applyTo(notes);
+		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, NOTES_HEIGHT).applyTo(notes);
 	}
 
 	private static Text text(Composite grid, String label, int style) {

@@ -13,6 +13,7 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 import org.setwright.workbench.desk.Desk;
@@ -20,6 +21,7 @@ import org.setwright.workbench.desk.DeskListener;
 import org.setwright.workbench.desk.DeskState;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.jobs.JobRow.Standing;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
 
 /** Which jobs do we have, and how do they stand? */
@@ -28,6 +30,7 @@ public final class JobsView extends ViewPart {
 	public static final String ID = "org.setwright.workbench.jobs"; //$NON-NLS-1$
 	private final DeskListener listener = this::deskChanged;
 	private Desk desk;
+	private Label counts;
 	private Text search;
 	private TableViewer list;
 
@@ -35,6 +38,8 @@ public final class JobsView extends ViewPart {
 	public void createPartControl(Composite parent) {
 		desk = getSite().getService(Desk.class);
 		GridLayoutFactory.fillDefaults().margins(4, 4).spacing(0, 4).applyTo(parent);
+		counts = new Label(parent, SWT.WRAP);
+		GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(counts);
 		search = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
 		search.setMessage(Messages.JobsView_search);
 		Spoken.as(search, Messages.JobsView_search);
@@ -82,7 +87,9 @@ public final class JobsView extends ViewPart {
 		if (before.latest() != now.latest() || list.getInput() == null) {
 			List<JobRow> rows = now.latest().map(JobRows::of).orElse(List.of());
 			list.setInput(rows);
-			setContentDescription(summary(now, rows));
+			ColumnWidths.fit(list.getTable());
+			counts.setText(summary(now, rows));
+			counts.requestLayout();
 		}
 		select(now);
 	}

@@ -9,6 +9,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.setwright.workbench.landing.LandingRows.Group;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
 
 /** The conductors of a job under their headings. */
@@ -36,6 +37,7 @@ final class LandingList {
 		viewer.getControl().setRedraw(false);
 		viewer.setInput(groups);
 		viewer.expandAll();
+		ColumnWidths.fit(viewer.getTree());
 		viewer.getControl().setRedraw(true);
 		List<LandingRow> rows = groups.stream().flatMap(g -> g.rows().stream()).toList();
 		Optional<LandingRow> again = rows.stream().filter(r -> before.equals(Optional.of(r.key()))).findFirst().or(() -> rows.stream().findFirst());

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.setwright.engine.outcome.ToFindOut;
 import org.setwright.trade.catalogue.JobField;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Spoken;
@@ -60,6 +61,7 @@ final class FindOutList {
 		heading.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		heading.setText(unknowns.map(FindOutList::heading).orElse(Messages.FindOutList_name));
 		viewer.setInput(unknowns.orElse(List.of()));
+		ColumnWidths.fit(viewer.getTable());
 	}
 
 	private static String heading(List<ToFindOut> unknowns) {

@@ -9,6 +9,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.setup.SettingRows.Group;
 
@@ -38,6 +39,7 @@ final class SettingList {
 		viewer.getControl().setRedraw(false);
 		viewer.setInput(rows);
 		viewer.expandAll();
+		ColumnWidths.fit(viewer.getTree());
 		viewer.getControl().setRedraw(true);
 	}
 

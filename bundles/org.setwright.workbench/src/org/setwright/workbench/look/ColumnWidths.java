@@ -1,0 +1,100 @@
+package org.setwright.workbench.look;
+
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.eclipse.jface.layout.AbstractColumnLayout;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Item;
+import org.eclipse.swt.widgets.Scrollable;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
+import org.eclipse.swt.widgets.TreeItem;
+
+/**
+ * Keeps the columns of a list as wide as what stands in them, in whatever size of type, so that nothing is cut off: where
+ * there is too little room the list scrolls sideways. What is longer than about forty letters is shown whole when the
+ * pointer rests on it. The list has a column layout.
+ */
+public final class ColumnWidths {
+	private static final String WEIGHT = ColumnWidths.class.getName();
+	private static final String LAID_OUT = "org.eclipse.jface.LAYOUT_DATA"; //$NON-NLS-1$
+	private static final int MOST_LETTERS = 40;
+	private static final int LEAST_LETTERS = 8;
+	private static final int LETTERS_AROUND = 3;
+	private static final int SIGN = 24;
+	/** How much wider bold headings are, in tenths. */
+	private static final int BOLD = 12;
+
+	private ColumnWidths() {
+	}
+
+	/** Fits the columns to the rows there are now. */
+	public static void fit(Table table) {
+		TableColumn[] columns = table.getColumns();
+		fit(table, columns, i -> columns[i].getText(), i -> Stream.of(table.getItems()).map(item -> text(item, i)));
+	}
+
+	/** Fits the columns to the rows there are now, folded ones too. */
+	public static void fit(Tree tree) {
+		TreeColumn[] columns = tree.getColumns();
+		fit(tree, columns, i -> columns[i].getText(), i -> Stream.of(tree.getItems()).flatMap(ColumnWidths::all).map(item -> text(item, i)));
+	}
+
+	private static Stream<TreeItem> all(TreeItem item) {
+		return Stream.concat(Stream.of(item), Stream.of(item.getItems()).flatMap(ColumnWidths::all));
+	}
+
+	private static Text text(TableItem item, int column) {
+		return new Text(item.getText(column), item.getImage(column) != null ? SIGN : 0);
+	}
+
+	private static Text text(TreeItem item, int column) {
+		int depth = 0;
+		for (TreeItem above = item; column == 0 && above != null; above = above.getParentItem()) {
+			depth++;
+		}
+		return new Text(item.getText(column), (item.getImage(column) != null ? SIGN : 0) + depth * SIGN);
+	}
+
+	/** What stands in a cell. @param besides room for sign and indent, in pixels */
+	private record Text(String words, int besides) {
+	}
+
+	private static void fit(Scrollable list, Item[] columns, IntFunction<String> heading, IntFunction<Stream<Text>> texts) {
+		GC gc = new GC(list);
+		try {
+			double letter = gc.getFontMetrics().getAverageCharacterWidth();
+			int around = (int) (LETTERS_AROUND * letter);
+			boolean changed = false;
+			for (int i : IntStream.range(0, columns.length).toArray()) {
+				int content = texts.apply(i).mapToInt(t -> gc.textExtent(t.words()).x + t.besides()).max().orElse(0);
+				int headed = Math.max((int) (LEAST_LETTERS * letter), gc.textExtent(heading.apply(i)).x * BOLD / 10);
+				changed |= set(list, columns[i], Math.max(headed, Math.min(content, (int) (MOST_LETTERS * letter))) + around);
+			}
+			if (changed) {
+				list.getParent().layout();
+			}
+		} finally {
+			gc.dispose();
+		}
+	}
+
+	private static boolean set(Scrollable list, Item column, int least) {
+		if (!(list.getParent().getLayout() instanceof AbstractColumnLayout layout) || !(column.getData(LAID_OUT) instanceof ColumnWeightData data)) {
+			return false;
+		}
+		if (column.getData(WEIGHT) == null) {
+			column.setData(WEIGHT, data.weight);
+		}
+		if (data.minimumWidth == least) {
+			return false;
+		}
+		layout.setColumnData(column, new ColumnWeightData((Integer) column.getData(WEIGHT), least, true));
+		return true;
+	}
+}
