@@ -11,8 +11,6 @@ import org.osgi.service.event.EventHandler;
 
 /** Has something painted again when the person changes between light and dark. */
 public final class Repaint {
-	private static final int SETTLED_AFTER_MILLIS = 100;
-
 	private Repaint() {
 	}
 
@@ -27,14 +25,11 @@ public final class Repaint {
 				paint.run();
 			}
 		};
-		EventHandler handler = event -> {
-			unlessGone.run();
-			Display.getDefault().asyncExec(() -> Display.getDefault().timerExec(SETTLED_AFTER_MILLIS, unlessGone));
-		};
+		EventHandler handler = event -> unlessGone.run();
 		broker.subscribe(IThemeEngine.Events.THEME_CHANGED, handler);
 		// the system gives its controls their new ground some time after everybody has been told, and says so
-		Listener settings = event -> handler.handleEvent(null);
 		Display display = control.getDisplay();
+		Listener settings = event -> display.asyncExec(unlessGone);
 		display.addListener(SWT.Settings, settings);
 		control.addDisposeListener(e -> {
 			broker.unsubscribe(handler);
