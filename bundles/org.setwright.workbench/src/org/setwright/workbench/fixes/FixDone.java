@@ -53,7 +53,8 @@ public final class FixDone {
 		return editor.getDocumentProvider().getDocument(editor.getEditorInput());
 	}
 
-	private static void type(IDocument document, List<TextEdit> edits) throws BadLocationException {
+	/** Makes edits in a document, as one step to undo. */
+	public static void type(IDocument document, List<TextEdit> edits) throws BadLocationException {
 		IDocumentUndoManager undo = DocumentUndoManagerRegistry.getDocumentUndoManager(document);
 		if (undo != null) {
 			undo.beginCompoundChange();
