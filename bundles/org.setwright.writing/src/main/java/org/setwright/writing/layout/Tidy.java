@@ -78,7 +78,9 @@ public final class Tidy {
 	}
 
 	private String indent(Piece first) {
-		boolean left = open == 0 && AT_THE_LEFT.contains(first.text()) || rules.blockAt(first.start()).isEmpty();
+		boolean part = AT_THE_LEFT.contains(first.text());
+		open = part ? 0 : open;
+		boolean left = part || rules.blockAt(first.start()).isEmpty();
 		boolean closing = first.is(")");
 		return left ? "" : STEP.repeat(1 + Math.max(0, open - (closing ? 1 : 0)));
 	}
