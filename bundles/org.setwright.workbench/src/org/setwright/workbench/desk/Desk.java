@@ -15,6 +15,7 @@ import org.setwright.writing.live.Tally;
 public final class Desk {
 	private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
 	private final EvaluationJob evaluationJob = new EvaluationJob(new Answers());
+	private final List<Consumer<Drafts>> draftListeners = new CopyOnWriteArrayList<>();
 	private final List<Consumer<Tally>> tallyListeners = new CopyOnWriteArrayList<>();
 	private final TallyJob tallyJob = new TallyJob(this::counted);
 	private Tally tally = Tally.NONE;
@@ -35,6 +36,11 @@ public final class Desk {
 	/** @return what becomes of each rule on the saved jobs, as last counted; the counts follow what is typed, saved or not */
 	public Tally tally() {
 		return tally;
+	}
+
+	/** Starts to tell {@code listener} of the texts being typed, after every key, in the window's thread. */
+	public void addDraftListener(Consumer<Drafts> listener) {
+		draftListeners.add(listener);
 	}
 
 	/** Starts to tell {@code listener} of every new count, in the window's thread. */
@@ -85,6 +91,7 @@ public final class Desk {
 	/** Takes note of what is being typed into the file at {@code path} below the book folder. */
 	public void type(String path, String text) {
 		drafts = drafts.with(path, text);
+		draftListeners.forEach(l -> l.accept(drafts));
 		refresh();
 		count();
 	}
@@ -93,6 +100,7 @@ public final class Desk {
 	public void typed(String path) {
 		if (drafts.texts().containsKey(path)) {
 			drafts = drafts.without(path);
+			draftListeners.forEach(l -> l.accept(drafts));
 			refresh();
 		}
 	}

@@ -10,6 +10,7 @@ import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
 import org.setwright.workbench.desk.Desk;
+import org.setwright.workbench.drafts.DraftKeeper;
 import org.setwright.workbench.folder.FolderChanges;
 import org.setwright.workbench.folder.ProblemMarkers;
 import org.setwright.workbench.folder.TypedTexts;
@@ -34,12 +35,18 @@ final class ShellAdvisor extends WorkbenchAdvisor {
 		Desk desk = PlatformUI.getWorkbench().getService(Desk.class);
 		new TypedTexts(desk).start();
 		new FolderChanges(desk).start();
+		DraftKeeper.start(desk);
 		ProblemMarkers markers = new ProblemMarkers();
 		desk.addListener((before, now) -> {
 			if (before.latest() != now.latest()) {
 				markers.show(now.latest().map(e -> e.problems()).orElse(List.of()));
 			}
 		});
+	}
+
+	@Override
+	public void postShutdown() {
+		DraftKeeper.end();
 	}
 
 	@Override
