@@ -6,14 +6,18 @@ import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.Region;
 import org.setwright.trade.Trade;
 import org.setwright.workbench.look.Lines;
+import org.setwright.workbench.uses.UseWords;
 
-/** Says what the word under the pointer means. */
+/** Says what the word under the pointer means, where it is used, and on how many jobs. */
 public final class RuleHover implements ITextHover {
 	private final WordMeaning meaning = new WordMeaning(Trade.catalogue());
 
 	@Override
 	public String getHoverInfo(ITextViewer viewer, IRegion word) {
-		return meaning.at(viewer.getDocument().get(), word.getOffset()).map(Lines::broken).orElse(null);
+		String means = meaning.at(viewer.getDocument().get(), word.getOffset()).orElse(""); //$NON-NLS-1$
+		String used = UseWords.at(viewer.getDocument(), word.getOffset()).orElse(""); //$NON-NLS-1$
+		String all = (means + "\n" + used).strip(); //$NON-NLS-1$
+		return all.isEmpty() ? null : Lines.broken(all);
 	}
 
 	@Override

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -17,6 +18,7 @@ import org.setwright.trade.catalogue.StartUpPhase;
 final class WordMeaning {
 	private static final Pattern OPENED = Pattern.compile("([A-Z]\\w*)\\s*\\("); //$NON-NLS-1$
 	private static final Pattern CHECK = Pattern.compile("startUp\\s*\\(\\s*$"); //$NON-NLS-1$
+	private static final Pattern CAUTION = Pattern.compile("caution\\s*\\(\\s*$"); //$NON-NLS-1$
 	private final Catalogue catalogue;
 
 	WordMeaning(Catalogue catalogue) {
@@ -27,7 +29,7 @@ final class WordMeaning {
 	Optional<String> at(String rules, int offset) {
 		String word = wordAt(rules, offset);
 		Optional<FactKind> kind = kindBefore(rules, offset);
-		return Stream.of(phase(rules, offset, word), catalogue.kind(word).map(WordMeaning::ofKind),
+		return Stream.of(phase(rules, offset, word), caution(rules, offset, word), catalogue.kind(word).map(WordMeaning::ofKind),
 				kind.flatMap(k -> k.field(word)).map(WordMeaning::ofField), catalogue.setting(word).map(WordMeaning::ofSetting),
 				ofChoice(word, kind)).flatMap(Optional::stream).findFirst();
 	}
@@ -41,6 +43,16 @@ final class WordMeaning {
 		boolean first = CHECK.matcher(rules.substring(0, start)).find();
 		return Arrays.stream(StartUpPhase.values()).filter(p -> first && p.name().equals(word)).findFirst()
 				.map(p -> NLS.bind(Messages.WordMeaning_choice, p.label(), p.meaning()));
+	}
+
+	private static Optional<String> caution(String rules, int offset, String word) {
+		int start = offset;
+		while (start > 0 && isWord(rules.charAt(start - 1))) {
+			start--;
+		}
+		boolean first = CAUTION.matcher(rules.substring(0, start)).find();
+		return Arrays.stream(CautionKind.values()).filter(k -> first && k.name().equals(word)).findFirst()
+				.map(k -> NLS.bind(Messages.WordMeaning_choice, k.label(), k.meaning()));
 	}
 
 	/** @return the word that covers {@code offset}, or "" */

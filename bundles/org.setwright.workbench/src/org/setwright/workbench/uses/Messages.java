@@ -16,6 +16,12 @@ final class Messages extends NLS {
 	public static String RenameWizard_name;
 	public static String UsesHandler_nothing;
 	public static String UsesHandler_title;
+	public static String UseWords_comesTo;
+	public static String UseWords_fact;
+	public static String UseWords_finding;
+	public static String UseWords_found;
+	public static String UseWords_setting;
+	public static String UseWords_value;
 
 	static {
 		NLS.initializeMessages("org.setwright.workbench.uses.messages", Messages.class); //$NON-NLS-1$
