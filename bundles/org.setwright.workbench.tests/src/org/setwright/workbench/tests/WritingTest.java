@@ -153,6 +153,17 @@ class WritingTest {
 	}
 
 	@Test
+	void theOutlineListsTheRulesAsTheyAreTyped() throws Exception {
+		Bench.page().showView("org.eclipse.ui.views.ContentOutline");
+		Bench.page().activate(editor());
+		Waiting.settle();
+		Tree tree = Bench.called("Rules of this file", Tree.class);
+		assertEquals("Maker not looked up: take cooling, and check", tree.getItem(0).getText());
+		type("rule \"Furnace beside", "rule \"A furnace beside");
+		Waiting.until(() -> Arrays.stream(tree.getItems()).anyMatch(i -> i.getText().startsWith("A furnace beside")), "the outline to follow");
+	}
+
+	@Test
 	void hoveringSaysWhereAWordIsUsedAndOnHowManyJobs() {
 		String finding = hover("DUAL_FUEL_JOB )\n");
 		assertTrue(finding.contains("Made by 1 rules, asked for by 1.") && finding.contains("Found on 1 of 3 jobs."), finding);

@@ -20,8 +20,10 @@ public final class WritePerspective implements IPerspectiveFactory {
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(true);
-		layout.addView(ContentsView.ID, IPageLayout.LEFT, 0.19f, layout.getEditorArea());
-		layout.addView(JobsView.ID, IPageLayout.BOTTOM, 0.5f, ContentsView.ID);
+		IFolderLayout book = layout.createFolder("book", IPageLayout.LEFT, 0.19f, layout.getEditorArea()); //$NON-NLS-1$
+		book.addView(ContentsView.ID);
+		book.addView(IPageLayout.ID_OUTLINE);
+		layout.addView(JobsView.ID, IPageLayout.BOTTOM, 0.5f, "book"); //$NON-NLS-1$
 		IFolderLayout answers = layout.createFolder("answers", IPageLayout.RIGHT, 0.49f, layout.getEditorArea()); //$NON-NLS-1$
 		answers.addView(SetupView.ID);
 		answers.addView(LandingView.ID);

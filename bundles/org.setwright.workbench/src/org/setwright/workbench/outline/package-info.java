@@ -1,0 +1,2 @@
+/** The rules of the active editor at a glance. */
+package org.setwright.workbench.outline;
