@@ -13,6 +13,8 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.part.ViewPart;
 import org.setwright.book.Position;
 import org.setwright.check.coverage.Coverage;
@@ -35,6 +37,7 @@ public final class FitnessView extends ViewPart {
 	public static final String ID = "org.setwright.workbench.fitness"; //$NON-NLS-1$
 	private final DeskListener listener = this::deskChanged;
 	private final CoverageJob counting = new CoverageJob(this::counted);
+	private final IPartListener2 seen = new Seen();
 	private Desk desk;
 	private Composite figures;
 	private Text search;
@@ -43,6 +46,7 @@ public final class FitnessView extends ViewPart {
 	private LineTree settings;
 	private MistakesTab mistakes;
 	private Optional<Coverage> coverage = Optional.empty();
+	private Optional<Evaluation> toCount = Optional.empty();
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -63,6 +67,7 @@ public final class FitnessView extends ViewPart {
 		tabs.setSelection(0);
 		List.of(rules, settings, mistakes.tree()).forEach(t -> t.onPick(this::picked, this::open));
 		Repaint.with(parent, () -> List.of(rules, settings, mistakes.tree()).forEach(t -> t.viewer().refresh()));
+		getSite().getPage().addPartListener(seen);
 		desk.addListener(listener);
 		filter();
 		show(desk.state());
@@ -127,7 +132,25 @@ public final class FitnessView extends ViewPart {
 		} else if (!now.latest().get().runs()) {
 			setContentDescription(Messages.FitnessView_stopped);
 		} else {
-			counting.ask(now.latest().get());
+			count(now.latest().get());
+		}
+	}
+
+	/** What nobody sees is counted when somebody looks. */
+	private void count(Evaluation of) {
+		toCount = Optional.of(of);
+		if (getSite().getPage().isPartVisible(this)) {
+			toCount = Optional.empty();
+			counting.ask(of);
+		}
+	}
+
+	private final class Seen implements IPartListener2 {
+		@Override
+		public void partVisible(IWorkbenchPartReference part) {
+			if (part.getPart(false) == FitnessView.this) {
+				toCount.ifPresent(FitnessView.this::count);
+			}
 		}
 	}
 
@@ -167,6 +190,7 @@ public final class FitnessView extends ViewPart {
 	@Override
 	public void dispose() {
 		desk.removeListener(listener);
+		getSite().getPage().removePartListener(seen);
 		counting.cancel();
 		super.dispose();
 	}

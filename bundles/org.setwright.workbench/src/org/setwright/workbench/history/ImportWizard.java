@@ -12,6 +12,7 @@ import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.book.Book;
 import org.setwright.book.history.HistoryResult;
+import org.setwright.book.history.ImportCutOff;
 import org.setwright.workbench.folder.BookProject;
 
 /** Makes job files of the rows of a CSV file: which file, what its columns mean, whether every row can be read. */
@@ -73,7 +74,7 @@ public final class ImportWizard extends Wizard {
 			if (!(e.getCause() instanceof IOException)) {
 				throw new IllegalStateException(e.getCause());
 			}
-			page.setErrorMessage(NLS.bind(failed, e.getCause().getMessage()));
+			page.setErrorMessage(NLS.bind(e.getCause() instanceof ImportCutOff ? Messages.ImportWizard_cutOff : failed, e.getCause().getMessage()));
 		} catch (InterruptedException ended) {
 			Thread.currentThread().interrupt();
 		}

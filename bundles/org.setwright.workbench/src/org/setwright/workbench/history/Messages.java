@@ -57,6 +57,7 @@ final class Messages extends NLS {
 	public static String ImportPlan_importing;
 	public static String ImportPlan_tooMany;
 	public static String ImportPlan_tooManyRemedy;
+	public static String ImportWizard_cutOff;
 	public static String ImportWizard_failed;
 	public static String ImportWizard_title;
 	public static String MeaningPane_allowed;

@@ -127,6 +127,7 @@ public final class HistoryImport {
 	 * @param jobs the folder the files are for; made when missing
 	 * @param taken names of jobs that exist already
 	 * @param watcher told after every job
+	 * @throws ImportCutOff when the folder could not be written any more, not even to take back what was there already
 	 * @throws IOException when the file cannot be read or the folder cannot be written; nothing is left of it then
 	 */
 	public HistoryResult run(Reader csv, Path jobs, Set<String> taken, Watcher watcher) throws IOException {
@@ -144,7 +145,10 @@ public final class HistoryImport {
 			}
 			return result;
 		} catch (IOException | RuntimeException failed) {
-			staging.discardUnlessPlaced();
+			if (staging.onItsWay()) {
+				throw new ImportCutOff(failed);
+			}
+			staging.discardIfThere();
 			throw failed;
 		}
 	}

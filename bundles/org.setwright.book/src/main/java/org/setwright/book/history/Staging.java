@@ -177,9 +177,14 @@ final class Staging implements AutoCloseable {
 		Files.delete(folder);
 	}
 
-	/** Throws away what is waiting, unless it is on its way to its place. */
-	void discardUnlessPlaced() throws IOException {
-		if (Files.exists(folder) && !Files.exists(folder.resolve(NOTE))) {
+	/** @return whether files may have been moved, so that it has to be finished */
+	boolean onItsWay() {
+		return Files.exists(folder.resolve(NOTE));
+	}
+
+	/** Throws away what is waiting, unless that has been done. */
+	void discardIfThere() throws IOException {
+		if (Files.exists(folder)) {
 			discard();
 		}
 	}

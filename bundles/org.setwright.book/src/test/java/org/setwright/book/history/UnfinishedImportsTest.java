@@ -92,13 +92,14 @@ class UnfinishedImportsTest {
 		IOException said = assertThrows(IOException.class, () -> run(failing(4, false, () -> {
 		}), PATIENT));
 		assertEquals("the disk is full", said.getMessage());
+		assertFalse(said instanceof ImportCutOff);
 		assertEquals(List.of("old.yaml"), names(jobs));
 		assertEquals(List.of("jobs"), names(book));
 	}
 
 	@Test
 	void whatCannotEvenBeMovedBackIsFinishedAtTheNextStart() throws IOException {
-		assertThrows(IOException.class, () -> run(failing(4, true, () -> {
+		assertThrows(ImportCutOff.class, () -> run(failing(4, true, () -> {
 		}), PATIENT));
 		assertEquals(5, names(jobs).size());
 		assertEquals(new UnfinishedImports.Found(1, 0), UnfinishedImports.settle(book));

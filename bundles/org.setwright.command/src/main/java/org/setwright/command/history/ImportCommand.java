@@ -12,6 +12,7 @@ import org.setwright.book.Book;
 import org.setwright.book.JobCase;
 import org.setwright.book.history.HistoryImport;
 import org.setwright.book.history.HistoryResult;
+import org.setwright.book.history.ImportCutOff;
 import org.setwright.book.history.Mapping;
 import org.setwright.command.answer.Delivery;
 import org.setwright.command.answer.ExitCode;
@@ -56,6 +57,9 @@ public final class ImportCommand implements Callable<Integer> {
 				return drafted(file, surroundings.folder().resolve(map));
 			}
 			return imported(file);
+		} catch (ImportCutOff e) {
+			throw Refusal.couldNotRun("The import stopped in the middle (" + e.getMessage()
+					+ "). Make sure that the disk can be written; the rest of its jobs is added when the book is read the next time.");
 		} catch (IOException e) {
 			throw Refusal.couldNotRun("The import could not be done, and nothing was written: " + file + " cannot be read, or the folder cannot be written ("
 					+ e.getMessage() + ").");
