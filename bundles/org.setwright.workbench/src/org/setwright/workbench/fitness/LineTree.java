@@ -25,16 +25,20 @@ import org.setwright.workbench.look.Spoken;
 
 /** Lines with columns. A click on a heading sorts by it, another one the other way, a third as in the book. */
 final class LineTree {
-	private static final int LEAST_WIDTH = 60;
-	private static final int LETTER_WIDTH = 8;
+	private static final int LEAST_WIDTH = 50;
+	private static final int LETTER_WIDTH = 9;
 	private final Composite pane;
 	private final TreeViewer viewer;
 	private List<Line> lines = List.of();
 	private boolean lackingOnly;
 	private String search = ""; //$NON-NLS-1$
 
-	/** One column. @param share of the width */
-	record Column(String heading, int share) {
+	/** One column. @param share of the width @param least pixels it needs */
+	record Column(String heading, int share, int least) {
+		/** As wide as its heading at least. */
+		Column(String heading, int share) {
+			this(heading, share, Math.max(LEAST_WIDTH, heading.length() * LETTER_WIDTH));
+		}
 	}
 
 	LineTree(Composite parent, String name, List<Column> columns) {
@@ -54,7 +58,7 @@ final class LineTree {
 	private void add(TreeColumnLayout layout, Column column, int at) {
 		TreeViewerColumn added = new TreeViewerColumn(viewer, SWT.LEFT);
 		added.getColumn().setText(column.heading());
-		layout.setColumnData(added.getColumn(), new ColumnWeightData(column.share(), Math.max(LEAST_WIDTH, column.heading().length() * LETTER_WIDTH)));
+		layout.setColumnData(added.getColumn(), new ColumnWeightData(column.share(), column.least()));
 		added.setLabelProvider(new ColumnLabelProvider() {
 			@Override
 			public String getText(Object line) {

@@ -17,8 +17,8 @@ import org.setwright.workbench.look.Icon;
 /** Every deliberate mistake, below its rule: who notices it, or which job would. */
 final class MistakeLines {
 	/** The columns. */
-	static final List<LineTree.Column> COLUMNS = List.of(new LineTree.Column(Messages.MistakeLines_mistake, 38), new LineTree.Column(Messages.MistakeLines_sort, 16),
-			new LineTree.Column(Messages.MistakeLines_noticed, 34), new LineTree.Column(Messages.MistakeLines_where, 12));
+	static final List<LineTree.Column> COLUMNS = List.of(new LineTree.Column(Messages.MistakeLines_mistake, 38, 200), new LineTree.Column(Messages.MistakeLines_sort, 16, 110),
+			new LineTree.Column(Messages.MistakeLines_noticed, 34, 200), new LineTree.Column(Messages.MistakeLines_where, 12, 90));
 
 	private MistakeLines() {
 	}

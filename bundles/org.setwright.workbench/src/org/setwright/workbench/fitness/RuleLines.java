@@ -11,9 +11,10 @@ import org.setwright.workbench.look.Icon;
 /** What the saved jobs make of every rule and row of a table, and of each of its conditions. */
 final class RuleLines {
 	/** The columns. */
-	static final List<LineTree.Column> COLUMNS = List.of(new LineTree.Column(Messages.RuleLines_rule, 34), new LineTree.Column(Messages.RuleLines_standing, 18),
-			new LineTree.Column(Messages.RuleLines_spoke, 8), new LineTree.Column(Messages.RuleLines_decided, 8), new LineTree.Column(Messages.RuleLines_outranked, 8),
-			new LineTree.Column(Messages.RuleLines_silent, 8), new LineTree.Column(Messages.RuleLines_open, 8), new LineTree.Column(Messages.RuleLines_where, 14));
+	static final List<LineTree.Column> COLUMNS = List.of(new LineTree.Column(Messages.RuleLines_rule, 40, 190),
+			new LineTree.Column(Messages.RuleLines_standing, 24, 170),
+			new LineTree.Column(Messages.RuleLines_spoke, 5), new LineTree.Column(Messages.RuleLines_decided, 5), new LineTree.Column(Messages.RuleLines_outranked, 5),
+			new LineTree.Column(Messages.RuleLines_silent, 5), new LineTree.Column(Messages.RuleLines_open, 5), new LineTree.Column(Messages.RuleLines_where, 16, 90));
 
 	private RuleLines() {
 	}
