@@ -57,6 +57,17 @@ class DemandsTest {
 	}
 
 	@Test
+	void onRequestMistakesAreMadeAndAJobIsLookedForThatWouldNoticeEach() throws IOException {
+		Typed typed = check("rules spoken: 1 %", "--strength", "--html", "report.html");
+		assertEquals(0, typed.exit(), "the book demands no share of mistakes");
+		assertTrue(typed.out().contains("Mistakes caught "), typed.out());
+		String report = Files.readString(folder.resolve("report.html"));
+		assertTrue(report.contains("a job that would notice") && report.contains("would be noticed by a job like First"), report);
+		assertTrue(report.contains("aria-label=\"Deliberate mistakes noticed and unnoticed, by sort of mistake\""), report);
+		assertEquals(2, check("rules spoken: 1 %", "--strength", "first").exit(), "mistakes are made with all jobs or not at all");
+	}
+
+	@Test
 	void someJobsAloneSayThatTheSharesAreNotLookedAt() throws IOException {
 		Files.createDirectories(folder.resolve("jobs"));
 		Files.writeString(folder.resolve("jobs/b.yaml"), "job: Second\nindoor unit: { kind: furnace }\n");

@@ -3,7 +3,7 @@ package org.setwright.check.report;
 import java.util.List;
 import org.setwright.check.cases.Standing;
 
-/** A chart of stacked bars, drawn as SVG: one row for each name, met, not met and not asked beside each other. */
+/** A chart of stacked bars, drawn as SVG: one row for each name, what is met, what is not and what is not asked beside each other. */
 public final class Bars {
 	private static final int LABEL = 230;
 	private static final int WIDTH = 900;
@@ -23,8 +23,14 @@ public final class Bars {
 		}
 	}
 
+	/** What the parts of a bar are called. @param notAsked empty when there are only two */
+	public record Key(String met, String notMet, String notAsked) {
+		/** As the points of job cases stand. */
+		public static final Key STANDINGS = new Key(Standing.MET.word(), Standing.NOT_MET.word(), Standing.NOT_ASKED.word());
+	}
+
 	/** Writes the chart. @param title what it shows, for those who cannot see it */
-	public static void write(Markup html, String title, List<Row> rows) {
+	public static void write(Markup html, String title, Key key, List<Row> rows) {
 		int height = rows.size() * ROW + 4;
 		long longest = Math.max(1, rows.stream().mapToLong(Row::all).max().orElse(1));
 		html.open("figure").line();
@@ -32,12 +38,14 @@ public final class Bars {
 		String hatch = "hatch-" + Integer.toHexString(title.hashCode());
 		patterns(html, hatch);
 		for (int i = 0; i < rows.size(); i++) {
-			row(html, rows.get(i), i * ROW + 4, longest, hatch);
+			row(html, key, rows.get(i), i * ROW + 4, longest, hatch);
 		}
 		html.close().line().open("figcaption");
-		key(html, "met", "met", null);
-		key(html, "unmet", "not met", hatch);
-		key(html, "unasked", "not asked", null);
+		key(html, "met", key.met(), null);
+		key(html, "unmet", key.notMet(), hatch);
+		if (!key.notAsked().isEmpty()) {
+			key(html, "unasked", key.notAsked(), null);
+		}
 		html.close().close().line();
 	}
 
@@ -52,14 +60,14 @@ public final class Bars {
 				.empty("rect", "width", "12", "height", "12", "class", hatch == null ? style : null, "fill", hatch == null ? null : "url(#" + hatch + ")").close().text(" " + word).close();
 	}
 
-	private static void row(Markup html, Row row, int y, long longest, String hatch) {
+	private static void row(Markup html, Key key, Row row, int y, long longest, String hatch) {
 		double unit = (WIDTH - LABEL - ROOM_FOR_NUMBERS) / (double) longest;
-		html.open("g").element("title", row.name() + ": " + numbers(row));
+		html.open("g").element("title", row.name() + ": " + numbers(key, row));
 		html.element("text", row.name(), "x", Integer.toString(LABEL - 8), "y", Integer.toString(y + 13), "text-anchor", "end");
 		double x = part(html, "met", null, LABEL, y, row.met() * unit);
 		x = part(html, null, "url(#" + hatch + ")", x, y, row.notMet() == 0 ? 0 : Math.max(LEAST_SEEN, row.notMet() * unit));
 		x = part(html, "unasked", null, x, y, row.notAsked() * unit);
-		html.element("text", numbers(row), "x", coordinate(x + 8), "y", Integer.toString(y + 13), "class", "number").close().line();
+		html.element("text", numbers(key, row), "x", coordinate(x + 8), "y", Integer.toString(y + 13), "class", "number").close().line();
 	}
 
 	private static double part(Markup html, String style, String fill, double x, int y, double width) {
@@ -69,8 +77,8 @@ public final class Bars {
 		return x + width;
 	}
 
-	private static String numbers(Row row) {
-		return row.met() + (row.notMet() > 0 ? " + " + row.notMet() + " " + Standing.NOT_MET.word() : "") + " of " + row.all();
+	private static String numbers(Key key, Row row) {
+		return row.met() + (row.notMet() > 0 ? " + " + row.notMet() + " " + key.notMet() : "") + " of " + row.all();
 	}
 
 	private static String coordinate(double number) {

@@ -38,7 +38,7 @@ public record CasesSection(CaseCheck check) implements Section {
 
 	@Override
 	public void write(Markup html) {
-		Bars.write(html, "Points met, not met and not asked, by group of settings", groups());
+		Bars.write(html, "Points met, not met and not asked, by group of settings", Bars.Key.STANDINGS, groups());
 		if (check.allMet()) {
 			html.element("p", "Every job comes to what it expects.", "class", "good").line();
 		} else {

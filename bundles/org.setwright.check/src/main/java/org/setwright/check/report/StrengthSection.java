@@ -1,13 +1,25 @@
 package org.setwright.check.report;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.setwright.book.JobCase;
 import org.setwright.check.fitness.Reached;
+import org.setwright.check.strength.Catching;
 import org.setwright.check.strength.Mistake;
 import org.setwright.check.strength.Strength;
 
-/** In the report: which deliberate mistakes the jobs notice. */
-public record StrengthSection(Strength strength) implements Section {
+/**
+ * In the report: which deliberate mistakes the jobs notice.
+ *
+ * @param jobs those of the book
+ * @param searched whether a job was looked for that would notice each mistake nobody noticed
+ */
+public record StrengthSection(Strength strength, List<JobCase> jobs, boolean searched) implements Section {
+	private static final Bars.Key KEY = new Bars.Key("noticed", "unnoticed", "");
+
+	public StrengthSection {
+		jobs = List.copyOf(jobs);
+	}
 
 	@Override
 	public String title() {
@@ -23,19 +35,34 @@ public record StrengthSection(Strength strength) implements Section {
 	@Override
 	public void write(Markup html) {
 		html.element("p", Reached.percent(strength.share()) + " of the deliberate mistakes are noticed by some job.").line();
-		Tables.begin(html, "sort of mistake", "noticed", "unnoticed");
-		for (Mistake.Kind kind : Mistake.Kind.values()) {
-			long all = strength.tried().stream().filter(t -> t.mistake().kind() == kind).count();
-			long unnoticed = strength.survivors().stream().filter(t -> t.mistake().kind() == kind).count();
-			Tables.row(html, kind.words(), Long.toString(all - unnoticed), Long.toString(unnoticed));
-		}
-		Tables.end(html);
-		List<Strength.Tried> survivors = new ArrayList<>(strength.survivors());
-		if (!survivors.isEmpty()) {
+		Bars.write(html, "Deliberate mistakes noticed and unnoticed, by sort of mistake", KEY,
+				Arrays.stream(Mistake.Kind.values()).map(this::bar).filter(r -> r.met() + r.notMet() > 0).toList());
+		if (!strength.survivors().isEmpty()) {
 			html.element("h3", "Unnoticed").line();
-			Tables.begin(html, "rule", "mistake", "where");
-			survivors.forEach(t -> Tables.row(html, t.mistake().rule().name(), t.mistake().kind().words() + ": " + t.mistake().sentence(), t.mistake().at().toString()));
+			if (searched) {
+				Tables.begin(html, "rule", "mistake", "where", "a job that would notice");
+			} else {
+				Tables.begin(html, "rule", "mistake", "where");
+			}
+			strength.survivors().forEach(t -> survivor(html, t));
 			Tables.end(html);
+		}
+	}
+
+	private Bars.Row bar(Mistake.Kind kind) {
+		long all = strength.tried().stream().filter(t -> t.mistake().kind() == kind).count();
+		long unnoticed = strength.survivors().stream().filter(t -> t.mistake().kind() == kind).count();
+		return new Bars.Row(kind.words(), all - unnoticed, unnoticed, 0);
+	}
+
+	private void survivor(Markup html, Strength.Tried tried) {
+		Mistake mistake = tried.mistake();
+		String said = mistake.kind().words() + ": " + mistake.sentence();
+		if (searched) {
+			String job = Catching.of(tried, jobs).map(Catching::sentence).orElse("None was found, which proves nothing.");
+			Tables.row(html, mistake.rule().name(), said, mistake.at().toString(), job);
+		} else {
+			Tables.row(html, mistake.rule().name(), said, mistake.at().toString());
 		}
 	}
 }

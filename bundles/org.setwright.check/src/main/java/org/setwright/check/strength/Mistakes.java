@@ -17,22 +17,25 @@ import org.setwright.trade.catalogue.Authority;
 public final class Mistakes {
 	private final Rule rule;
 	private final Collection<Rule> rules;
+	private final Apart apart;
 	private final List<Mistake> mistakes = new ArrayList<>();
 	private final Set<Rule> seen = new HashSet<>();
 
-	private Mistakes(Rule rule, Collection<Rule> rules) {
+	private Mistakes(Rule rule, Collection<Rule> rules, Apart apart) {
 		this.rule = rule;
 		this.rules = rules;
+		this.apart = apart;
 		seen.add(rule);
 	}
 
 	/** @return every mistake of every rule that leaves a rule which can be read, by position; {@code rules} are the whole book */
 	public static List<Mistake> in(List<Rule> rules) {
-		return rules.stream().flatMap(r -> in(r, rules).stream()).toList();
+		Apart apart = new Apart(rules);
+		return rules.stream().flatMap(r -> in(r, rules, apart).stream()).toList();
 	}
 
-	private static List<Mistake> in(Rule rule, Collection<Rule> rules) {
-		Mistakes mistakes = new Mistakes(rule, rules);
+	private static List<Mistake> in(Rule rule, Collection<Rule> rules, Apart apart) {
+		Mistakes mistakes = new Mistakes(rule, rules, apart);
 		mistakes.mistakes.add(new Mistake(rule, Kind.RULE_LEFT_OUT, "the whole rule left out", rule.at(), Optional.empty()));
 		Slip.inAll(rule.when(), Slip::inCondition, Condition::at).forEach(s -> mistakes.add(s, s.instead().orElse(List.of()), rule.then()));
 		mistakes.outcomes();
@@ -66,11 +69,11 @@ public final class Mistakes {
 		return action instanceof Action.Find find ? "the finding " + find.finding() : "what it says besides";
 	}
 
-	/** Only where another rule stands close enough for the change to matter. */
+	/** Only where another rule stands close enough for the change to matter, and no contradiction keeps the two apart on every job. */
 	private void authority() {
 		int now = rule.authority().ordinal();
 		Authority other = Authority.values()[now + 1 < Authority.values().length ? now + 1 : now - 1];
-		if (rules.stream().anyMatch(r -> r != rule && (r.authority() == other || r.authority() == rule.authority()) && rivals(r))) {
+		if (rules.stream().anyMatch(r -> r != rule && (r.authority() == other || r.authority() == rule.authority()) && rivals(r) && !apart.never(rule, r))) {
 			put(new Slip<>(Kind.AUTHORITY_CHANGED, other.label() + " instead of " + rule.authority().label(), rule.at(), Optional.empty()),
 					new Rule(rule.name(), other, rule.because(), rule.source(), rule.when(), rule.then(), rule.at(), rule.text()));
 		}

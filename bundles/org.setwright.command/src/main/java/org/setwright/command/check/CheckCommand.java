@@ -47,6 +47,8 @@ public final class CheckCommand implements Callable<Integer> {
 	private Path junit;
 	@Option(names = "--html", paramLabel = "FILE", description = "Write a report to read or print, one file that needs nothing else.")
 	private Path html;
+	@Option(names = "--strength", description = "Also make small mistakes in the rules on purpose, and look for a job that would notice each one nobody notices; takes a while. The report written by --html lists them.")
+	private boolean search;
 	@Mixin
 	private final BookOption book;
 	@Mixin
@@ -61,6 +63,9 @@ public final class CheckCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		if (search && !jobs.isEmpty()) {
+			throw Refusal.wrongUsage("--strength looks at the whole book: leave out the names of jobs.");
+		}
 		OpenBook open = book.open();
 		return delivery.deliver(open.compilation().edition().<Report>map(e -> checked(open, e)).orElseGet(() -> new CheckReport(open)));
 	}
@@ -71,9 +76,9 @@ public final class CheckCommand implements Callable<Integer> {
 		RunTimes times = new RunTimes();
 		CaseCheck check = CaseCheck.of(edition, wanted, progress, true, times).orElseThrow();
 		progress.finished();
-		boolean whole = jobs.isEmpty() && (html != null || !open.book().floors().shares().isEmpty());
+		boolean whole = jobs.isEmpty() && (html != null || search || !open.book().floors().shares().isEmpty());
 		Optional<Coverage> coverage = whole ? Optional.of(coverage(edition, wanted)) : Optional.empty();
-		Optional<Strength> strength = whole && open.book().floors().of(Figure.MISTAKES_CAUGHT).isPresent() ? Optional.of(strength(edition, wanted)) : Optional.empty();
+		Optional<Strength> strength = whole && (search || open.book().floors().of(Figure.MISTAKES_CAUGHT).isPresent()) ? Optional.of(strength(edition, wanted)) : Optional.empty();
 		List<Reached> reached = coverage.map(c -> Reached.of(open.book().floors(), c, strength)).orElse(List.of());
 		if (junit != null) {
 			write(junit, JunitXml.of(open.book().name(), check, times));
@@ -81,13 +86,13 @@ public final class CheckCommand implements Callable<Integer> {
 		if (html != null) {
 			List<Section> sections = new ArrayList<>(List.of(new CasesSection(check)));
 			coverage.ifPresent(c -> sections.add(new CoverageSection(c, reached)));
-			strength.ifPresent(s -> sections.add(new StrengthSection(s)));
+			strength.ifPresent(s -> sections.add(new StrengthSection(s, wanted, search)));
 			if (whole) {
 				sections.add(new RulesSection(edition.rules()));
 			}
 			write(html, HtmlReport.of(open.book().name(), LocalDateTime.now(), sections));
 		}
-		return new CasesReport(surroundings, open, check, reached.stream().filter(r -> r.least().isPresent()).toList());
+		return new CasesReport(surroundings, open, check, reached.stream().filter(r -> r.least().isPresent() || search && r.figure() == Figure.MISTAKES_CAUGHT).toList());
 	}
 
 	private Coverage coverage(Edition edition, List<JobCase> wanted) {
@@ -101,6 +106,11 @@ public final class CheckCommand implements Callable<Integer> {
 		ProgressLine progress = new ProgressLine(surroundings, "mistakes");
 		Strength strength = Strength.of(edition, wanted, progress);
 		progress.finished();
+		if (search) {
+			ProgressLine searching = new ProgressLine(surroundings, "unnoticed mistakes");
+			strength = strength.withTelltales(edition, wanted, searching);
+			searching.finished();
+		}
 		return strength;
 	}
 
