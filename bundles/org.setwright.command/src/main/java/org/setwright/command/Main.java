@@ -13,6 +13,20 @@ import org.setwright.command.asking.SilentCommand;
 import org.setwright.command.bench.BenchCommand;
 import org.setwright.command.check.AcceptCommand;
 import org.setwright.command.check.CheckCommand;
+import org.setwright.command.editions.AnswersCommand;
+import org.setwright.command.editions.ChangesCommand;
+import org.setwright.command.editions.EditionsCommand;
+import org.setwright.command.editions.JoinCommand;
+import org.setwright.command.editions.KeepCommand;
+import org.setwright.command.editions.ReceiveCommand;
+import org.setwright.command.editions.RemarkCommand;
+import org.setwright.command.editions.RestoreCommand;
+import org.setwright.command.editions.ReviewCommand;
+import org.setwright.command.editions.SendCommand;
+import org.setwright.command.editions.SignCommand;
+import org.setwright.command.editions.SinceCommand;
+import org.setwright.command.editions.TrialCommand;
+import org.setwright.command.editions.VerifyCommand;
 import org.setwright.command.fitness.CoverageCommand;
 import org.setwright.command.fitness.StrengthCommand;
 import org.setwright.command.history.ExportCommand;
@@ -59,7 +73,10 @@ public final class Main {
 		List<Callable<Integer>> all = List.of(new JobsCommand(at), new SetupCommand(at), new LandingCommand(at),
 				new StartupCommand(at), new WhyCommand(at), new SilentCommand(at), new InsteadCommand(at), new MattersCommand(at),
 				new ApartCommand(at), new ReadCommand(at), new CheckCommand(at), new AcceptCommand(at), new CoverageCommand(at),
-				new StrengthCommand(at), new ImportCommand(at), new ExportCommand(at), new WordsCommand(at), new BenchCommand(at));
+				new StrengthCommand(at), new ImportCommand(at), new ExportCommand(at), new EditionsCommand(at), new KeepCommand(at), new ChangesCommand(at),
+				new AnswersCommand(at), new SinceCommand(at), new RestoreCommand(at), new TrialCommand(at), new JoinCommand(at), new ReceiveCommand(at),
+				new SendCommand(at), new RemarkCommand(at), new ReviewCommand(at), new SignCommand(at), new VerifyCommand(at), new WordsCommand(at),
+				new BenchCommand(at));
 		all.forEach(commandLine::addSubcommand);
 		commandLine.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
 		return commandLine.setCommandName(at.name()).setOut(new PrintWriter(at.out(), true, StandardCharsets.UTF_8))

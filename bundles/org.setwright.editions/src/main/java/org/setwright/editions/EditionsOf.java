@@ -100,6 +100,17 @@ public final class EditionsOf implements AutoCloseable {
 		return seenLog;
 	}
 
+	/** @return every edition that {@link #log()} holds and that {@code commit} came from, which no line need lead to yet */
+	public EditionLog log(String commit) throws NotDone {
+		EditionLog known = log();
+		if (known.byCommit().containsKey(commit)) {
+			return known;
+		}
+		Set<String> tips = new LinkedHashSet<>(seenTips);
+		tips.add(commit);
+		return EditionLog.of(repo, tips);
+	}
+
 	/** @return the edition the open line is at; empty when nothing was kept */
 	public Optional<Kept> last() throws NotDone {
 		Optional<String> tip = repo.tip();

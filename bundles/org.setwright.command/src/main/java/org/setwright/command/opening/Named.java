@@ -12,7 +12,7 @@ import org.setwright.book.Nearest;
 import org.setwright.command.answer.Refusal;
 
 /** Finds the one thing that words name. */
-final class Named {
+public final class Named {
 	private static final int MOST_SHOWN = 6;
 
 	private Named() {
@@ -25,7 +25,7 @@ final class Named {
 	 * @throws Refusal when there is none, or more than one
 	 */
 	@SafeVarargs
-	static <T> T one(String noun, String wanted, Collection<T> things, Function<T, String>... names) {
+	public static <T> T one(String noun, String wanted, Collection<T> things, Function<T, String>... names) {
 		String text = wanted.strip().toLowerCase(Locale.ROOT);
 		List<T> found = matching(things, names, name -> name.equals(text));
 		if (found.isEmpty()) {

@@ -1,8 +1,10 @@
 package org.setwright.command.setup;
 
 import java.util.List;
+import java.util.Optional;
 import org.setwright.check.cases.Point;
 import org.setwright.command.answer.Problems;
+import org.setwright.command.editions.EditionState;
 import org.setwright.command.opening.Hint;
 import org.setwright.command.opening.OpenBook;
 import org.setwright.command.terminal.Cell;
@@ -16,7 +18,7 @@ record AllJobsText(Page page, Surroundings at, OpenBook open) {
 	private static final int LONGEST_NAME = 34;
 	private static final int NUMBER = 8;
 
-	void print(List<JobResult> results) {
+	void print(List<JobResult> results, Optional<EditionState> edition) {
 		int width = Math.min(LONGEST_NAME, results.stream().mapToInt(r -> r.jobCase().name().length()).max().orElse(3));
 		row(width, Style.STRONG, "job", "settled", "disputed", "gaps", "expectations");
 		for (JobResult result : results) {
@@ -25,6 +27,7 @@ record AllJobsText(Page page, Surroundings at, OpenBook open) {
 		long notMet = results.stream().mapToLong(r -> r.notMet().size()).sum();
 		long asked = results.stream().mapToLong(r -> r.expectations().size()).sum();
 		page.blank();
+		edition.ifPresent(e -> e.text(page));
 		if (notMet == 0) {
 			page.line(0, Style.GOOD, Problems.counted(results.size(), "job") + ", " + Problems.counted(asked, "expectation") + ": all met.");
 		} else {

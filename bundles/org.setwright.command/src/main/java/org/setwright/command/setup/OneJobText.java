@@ -3,9 +3,11 @@ package org.setwright.command.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.setwright.check.cases.Point;
 import org.setwright.command.answer.RuleText;
+import org.setwright.command.editions.EditionState;
 import org.setwright.command.opening.Hint;
 import org.setwright.command.opening.OpenBook;
 import org.setwright.command.terminal.Cell;
@@ -21,7 +23,7 @@ import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 
 /** One job from the cautions down to what to type next. */
-record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
+record OneJobText(Page page, Surroundings at, OpenBook open, Optional<EditionState> edition, boolean reasons) {
 	private static final int DETAIL = 5;
 
 	void print(JobResult result) {
@@ -29,6 +31,7 @@ record OneJobText(Page page, Surroundings at, OpenBook open, boolean reasons) {
 		page.line(0, Style.STRONG, result.jobCase().name());
 		page.line(0, Style.PLAIN, result.counted());
 		page.line(0, Style.QUIET, result.jobCase().path() + " in the book " + open.book().name());
+		edition.ifPresent(e -> e.text(page));
 		cautions(outcome.cautions());
 		new SettingsText(page, reasons).print(outcome.settings());
 		expectations(result);

