@@ -28,6 +28,9 @@ class OutputPageTest {
 	/** The sample book that runs has no problems; setup lists warnings as check does. */
 	private static final Set<String> PROBLEM = Set.of("problems[].severity", "problems[].file", "problems[].line", "problems[].column",
 			"problems[].what", "problems[].remedy");
+	/** The sample books live in no repository; EditionsWordsTest looks at these. */
+	private static final Set<String> EDITION = Set.of("edition.edition", "edition.on", "edition.by", "edition.signed", "edition.demanded",
+			"edition.notKept[]", "edition.fault");
 	private static final String NESTED = ".reasons[].madeBy[]";
 	private static final String FROM = ".calculation.from[]";
 
@@ -52,6 +55,7 @@ class OutputPageTest {
 			""")
 	void everyFieldPrintedIsDescribedAndEveryFieldDescribedIsPrinted(String word, String asked) throws IOException {
 		Set<String> printed = new TreeSet<>(word.equals("setup") ? PROBLEM : Set.of());
+		printed.addAll(word.equals("setup") ? EDITION : Set.of());
 		for (String one : asked.split(", ")) {
 			String[] words = (one + " --as json").split(" ");
 			printed.addAll(fields(Typed.inSampleBook(words[0]).type(Arrays.copyOfRange(words, 1, words.length)).out()));
@@ -73,7 +77,7 @@ class OutputPageTest {
 	}
 
 	/** The fields in the tables whose heading line names {@code word}, or every word, or all but others. */
-	private static Set<String> described(String word) throws IOException {
+	static Set<String> described(String word) throws IOException {
 		Set<String> fields = new TreeSet<>();
 		boolean about = false;
 		for (String line : page().substring(0, page().indexOf("## CSV")).lines().toList()) {
@@ -87,12 +91,12 @@ class OutputPageTest {
 		return fields;
 	}
 
-	private static String page() throws IOException {
+	static String page() throws IOException {
 		return Files.readString(Path.of("OUTPUT.md"));
 	}
 
 	/** The places of all values; empty lists and objects have none; reasons within reasons count as the outer ones. */
-	private static Set<String> fields(String json) throws IOException {
+	static Set<String> fields(String json) throws IOException {
 		Set<String> fields = new TreeSet<>();
 		try (JsonParser parser = new JsonFactory().createParser(json)) {
 			for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {

@@ -25,6 +25,7 @@ class WrongUsageTest {
 			setup larch --all         | 2 | Name one job
 			why                       | 2 | JOB
 			words perpetual_motion    | 2 | perpetual_motion
+			editions --rule a --file b | 3 | no rule book here
 			jobs                      | 3 | no rule book here
 			jobs --book nowhere       | 3 | no folder
 			""")

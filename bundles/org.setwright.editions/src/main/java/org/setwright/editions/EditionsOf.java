@@ -154,9 +154,10 @@ public final class EditionsOf implements AutoCloseable {
 
 	// --- books -------------------------------------------------------------------------------------------------------
 
-	/** @return the book as it was at {@code edition} */
+	/** @return the book as it was at {@code edition}; of the last one with the remarks that were kept since */
 	public BookAt at(Kept edition) throws NotDone {
-		return shelf.at(edition);
+		Optional<String> tip = repo.tip();
+		return tip.isPresent() && log().at(tip.get()).filter(edition::equals).isPresent() ? shelf.at(edition, tip.get()) : shelf.at(edition);
 	}
 
 	/** @return what lies in the folder now, and which of it is not kept */

@@ -70,6 +70,7 @@ class SigningTest {
 			Kept same = shop.keep("Remarks");
 			assertEquals(1, shop.editions().history().size(), "remarks alone make no new edition");
 			assertEquals(same, shop.editions().demandLast());
+			assertTrue(shop.editions().notKept().none(), "remarks that were kept are no change any more");
 			assertEquals(matters, Remarks.in(shop.editions().remarksAt(shop.git("rev-parse", "HEAD"))));
 		}
 	}

@@ -50,9 +50,11 @@ public final class KeepCommand extends EditionsQuestion {
 			}
 			return Told.fine("keep", book, book.name() + ": not kept yet", "changes", ChangeItems.COLUMNS, changes.all(), last);
 		}
+		Optional<Kept> before = editions.last();
 		Kept kept = editions.keep(seen, message != null ? message : withReason(suggested), Optional.empty());
 		changes.all().add(new Item().with("sort", "kept", "name", kept.id().hash(), "what", kept.title()));
-		return Told.fine("keep", book, book.name() + ": kept", "changes", ChangeItems.COLUMNS, changes.all(), "Kept as edition " + kept.id() + ": " + kept.title());
+		return Told.fine("keep", book, book.name() + ": kept", "changes", ChangeItems.COLUMNS, changes.all(),
+				before.filter(kept::equals).isPresent() ? "Kept. No rule, table or job changed, so the edition is still " + kept.id() + "." : "Kept as edition " + kept.id() + ": " + kept.title());
 	}
 
 	private String withReason(String suggested) {

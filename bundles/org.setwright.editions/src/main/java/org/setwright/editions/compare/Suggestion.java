@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A message for an edition, which says what changed. Why it changed only a person can add. */
@@ -24,10 +25,19 @@ public final class Suggestion {
 		} else if (lines.size() == 1 && lines.get(0).length() <= LONGEST_TITLE) {
 			return lines.get(0);
 		}
-		return title(changes) + "\n\n" + lines.stream().map(l -> "- " + l).collect(Collectors.joining("\n"));
+		return named(changes).orElseGet(() -> counted(changes)) + "\n\n" + lines.stream().map(l -> "- " + l).collect(Collectors.joining("\n"));
 	}
 
-	private static String title(BookChanges changes) {
+	/** A few rules of which the same became are named. */
+	private static Optional<String> named(BookChanges changes) {
+		if (!changes.jobs().isEmpty() || !changes.files().isEmpty() || changes.rules().stream().map(RuleChange::kind).distinct().count() != 1) {
+			return Optional.empty();
+		}
+		String names = changes.rules().stream().map(c -> c.rule().shown()).collect(Collectors.joining(", "));
+		return Optional.of(names + ": " + changes.rules().get(0).kind().words()).filter(t -> t.length() <= LONGEST_TITLE);
+	}
+
+	private static String counted(BookChanges changes) {
 		Map<String, Integer> counted = new LinkedHashMap<>();
 		for (RuleChange change : changes.rules()) {
 			String noun = change.rule().isRow() ? "row" : "rule";

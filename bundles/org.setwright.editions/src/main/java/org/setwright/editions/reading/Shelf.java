@@ -52,10 +52,15 @@ public final class Shelf {
 
 	/** @return the book as it was at {@code edition} */
 	public BookAt at(Kept edition) throws NotDone {
-		BookAt known = books.get(edition.id().hash());
+		return at(edition, edition.id().hash());
+	}
+
+	/** @return the book as it is at {@code commit}, which holds {@code edition} and perhaps newer remarks */
+	public BookAt at(Kept edition, String commit) throws NotDone {
+		BookAt known = books.get(commit);
 		if (known == null) {
-			known = of(Optional.of(edition), TreeContent.of(repo, edition.id().hash()));
-			books.put(edition.id().hash(), known);
+			known = of(Optional.of(edition), TreeContent.of(repo, commit));
+			books.put(commit, known);
 		}
 		return known;
 	}

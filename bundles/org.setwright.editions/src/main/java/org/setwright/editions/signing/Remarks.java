@@ -9,6 +9,7 @@ import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -90,7 +91,7 @@ public final class Remarks {
 		String name = thread.orElseGet(() -> fresh(about, known));
 		String file = BookPart.REMARKS + "/" + name + "/" + STAMP.format(on.withOffsetSameInstant(ZoneOffset.UTC)) + "-" + plain(by.name());
 		String written = "about: " + about.words() + "\n" + (edition.isEmpty() ? "" : "edition: " + edition + "\n") + "by: " + by + "\non: "
-				+ on.withNano(0) + "\nstands: " + stand.words() + "\n\n" + text.strip() + "\n";
+				+ on.truncatedTo(ChronoUnit.MILLIS) + "\nstands: " + stand.words() + "\n\n" + text.strip() + "\n";
 		try {
 			String free = file + ".txt";
 			for (int i = 2; Files.exists(folder.resolve(free)); i++) {
