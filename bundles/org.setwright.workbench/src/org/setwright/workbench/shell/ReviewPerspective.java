@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.setwright.workbench.aloud.ReadAloudView;
+import org.setwright.workbench.editions.EditionsView;
 import org.setwright.workbench.jobs.JobsView;
 import org.setwright.workbench.landing.LandingView;
 import org.setwright.workbench.reasons.ReasonsView;
@@ -20,6 +21,7 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 		answers.addView(SetupView.ID);
 		answers.addView(LandingView.ID);
 		answers.addView(StartUpView.ID);
+		answers.addView(EditionsView.ID);
 		layout.addView(JobsView.ID, IPageLayout.LEFT, 0.26f, "answers"); //$NON-NLS-1$
 		IFolderLayout why = layout.createFolder("why", IPageLayout.RIGHT, 0.45f, layout.getEditorArea()); //$NON-NLS-1$
 		why.addView(ReasonsView.ID);

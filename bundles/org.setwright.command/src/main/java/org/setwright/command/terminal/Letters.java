@@ -31,11 +31,6 @@ final class Letters {
 		return asTyped(text.replaceAll("\\s+", " "));
 	}
 
-	/** @return the same with all its blanks */
-	static String asTyped(String text) {
-		return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
-	}
-
 	/** @return the same with every blank kept, so that what stands below it can point into it; a tab is one blank */
 	static String asTyped(String text) {
 		return text.replaceAll("\\s", " ").replaceAll("[\\p{Cc}\\p{Cf}]", "?");

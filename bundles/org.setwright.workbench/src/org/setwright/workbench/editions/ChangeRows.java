@@ -1,0 +1,84 @@
+package org.setwright.workbench.editions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.osgi.util.NLS;
+import org.setwright.book.JobText;
+import org.setwright.editions.compare.BookChanges;
+import org.setwright.editions.compare.JobChange;
+import org.setwright.editions.compare.RuleChange;
+import org.setwright.editions.kept.NotDone;
+import org.setwright.editions.reading.BookAt;
+import org.setwright.editions.reading.Shelf;
+import org.setwright.workbench.look.Icon;
+
+/** What is different between two states of the book, rule by rule, job by job and file by file. */
+final class ChangeRows {
+	/** The columns. */
+	static final List<RowTree.Column> COLUMNS = List.of(new RowTree.Column(Messages.ChangeRows_what, 44),
+			new RowTree.Column(Messages.ChangeRows_became, 36), new RowTree.Column(Messages.ChangeRows_where, 20));
+
+	private ChangeRows() {
+	}
+
+	/** @return lines about a {@link RuleChange} or {@link FileTexts} each, below a heading for every kind of thing that changed */
+	static List<Row> of(BookChanges changes) throws NotDone {
+		List<Row> rules = changes.rules().stream().map(ChangeRows::rule).toList();
+		List<Row> jobs = new ArrayList<>();
+		for (JobChange job : changes.jobs()) {
+			jobs.add(job(changes, job));
+		}
+		List<Row> files = new ArrayList<>();
+		for (String path : changes.files()) {
+			FileTexts texts = new FileTexts(path, text(changes.before(), Optional.of(path)), text(changes.after(), Optional.of(path)));
+			files.add(new Row(Icon.WRITE, List.of(path, became(changes, path), path), texts));
+		}
+		List<Row> all = new ArrayList<>();
+		group(all, Icon.RULE, Messages.ChangeRows_rules, rules);
+		group(all, Icon.JOB, Messages.ChangeRows_jobs, jobs);
+		group(all, Icon.FOLDER, Messages.ChangeRows_files, files);
+		return all;
+	}
+
+	private static void group(List<Row> all, Icon sign, String heading, List<Row> rows) {
+		if (!rows.isEmpty()) {
+			all.add(Row.heading(sign, NLS.bind(heading, rows.size()), rows));
+		}
+	}
+
+	private static Row rule(RuleChange change) {
+		return new Row(sign(change), List.of(change.rule().name(), change.what(), change.rule().file()), change);
+	}
+
+	/** @return a sign of its own for everything that can become of a rule */
+	static Icon sign(RuleChange change) {
+		return switch (change.kind()) {
+			case ADDED -> Icon.ADD;
+			case REMOVED -> Icon.REMOVE;
+			case CHANGED -> Icon.WRITE;
+			case WORDING -> Icon.NOTE;
+			case MOVED -> Icon.FOLDER;
+			case SAME -> Icon.AS_EXPECTED;
+		};
+	}
+
+	private static Row job(BookChanges changes, JobChange job) throws NotDone {
+		Icon sign = job.before().isEmpty() ? Icon.ADD : job.after().isEmpty() ? Icon.REMOVE : job.wordsOnly() ? Icon.NOTE : Icon.WRITE;
+		FileTexts texts = new FileTexts(job.job().path(), text(changes.before(), path(job.before())), text(changes.after(), path(job.after())));
+		return new Row(sign, List.of(job.job().name(), job.what(), job.job().path()), texts);
+	}
+
+	private static Optional<String> path(Optional<JobText> job) {
+		return job.map(j -> j.job().path());
+	}
+
+	private static String text(BookAt book, Optional<String> path) throws NotDone {
+		return path.isPresent() && book.content().names().containsKey(path.get()) ? Shelf.text(book.content(), path.get()) : ""; //$NON-NLS-1$
+	}
+
+	private static String became(BookChanges changes, String path) {
+		return !changes.before().content().names().containsKey(path) ? Messages.ChangeRows_added
+				: !changes.after().content().names().containsKey(path) ? Messages.ChangeRows_removed : Messages.ChangeRows_changed;
+	}
+}
