@@ -44,6 +44,8 @@ final class ActButtons {
 			case KEEP -> Messages.ActButtons_keep;
 			case PUT_BACK_RULE -> Messages.ActButtons_putBackRule;
 			case PUT_BACK_BOOK -> Messages.ActButtons_putBackBook;
+			case REMARK -> Messages.ActButtons_remark;
+			case SIGN -> Messages.ActButtons_sign;
 		};
 	}
 }

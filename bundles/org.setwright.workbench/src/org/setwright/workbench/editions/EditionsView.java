@@ -1,6 +1,7 @@
 package org.setwright.workbench.editions;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -17,9 +18,11 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.part.ViewPart;
+import org.setwright.book.SignOff;
 import org.setwright.editions.compare.RuleChange;
 import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
+import org.setwright.editions.signing.About;
 import org.setwright.engine.language.Rule;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
@@ -44,6 +47,11 @@ public final class EditionsView extends ViewPart {
 	private BeginPage begin;
 	private EditionTable table;
 	private ChangesTab changes;
+	private ImpactTab impact;
+	private AnswersTab answers;
+	private SinceTab since;
+	private ReviewTab review;
+	private Reviewing reviewing;
 	private Optional<Ledger> ledger = Optional.empty();
 	private Optional<Optional<Kept>> next = Optional.empty();
 
@@ -54,13 +62,18 @@ public final class EditionsView extends ViewPart {
 		/** Put a rule back to what it was. */
 		PUT_BACK_RULE,
 		/** Put the whole book back to what it was. */
-		PUT_BACK_BOOK
+		PUT_BACK_BOOK,
+		/** Remark on a rule, a decision or the book. */
+		REMARK,
+		/** Sign an edition. */
+		SIGN
 	}
 
 	@Override
 	public void createPartControl(Composite parent) {
 		desk = getSite().getService(Desk.class);
 		acts = new Acts(getSite().getPage(), open, this::done);
+		reviewing = new Reviewing(getSite().getPage(), open, () -> read(desk.state()));
 		pages = parent;
 		stack = new StackLayout();
 		parent.setLayout(stack);
@@ -68,10 +81,7 @@ public final class EditionsView extends ViewPart {
 		SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
 		book = sash;
 		left(sash);
-		CTabFolder tabs = new CTabFolder(sash, SWT.BOTTOM | SWT.FLAT);
-		changes = new ChangesTab(tabs, this::picked, this::opened);
-		tab(tabs, Messages.EditionsView_changes, changes.control());
-		tabs.setSelection(0);
+		right(sash);
 		sash.setWeights(SHARES);
 		stack.topControl = begin.control();
 		Repaint.with(parent, this::repaint);
@@ -93,24 +103,56 @@ public final class EditionsView extends ViewPart {
 		getSite().setSelectionProvider(table.viewer());
 	}
 
-	private static void tab(CTabFolder tabs, String title, Control control) {
+	private void right(Composite parent) {
+		CTabFolder tabs = new CTabFolder(parent, SWT.BOTTOM | SWT.FLAT);
+		changes = new ChangesTab(tabs, this::picked, this::opened);
 		CTabItem tab = new CTabItem(tabs, SWT.NONE);
-		tab.setText(title);
-		tab.setControl(control);
+		tab.setText(Messages.EditionsView_changes);
+		tab.setControl(changes.control());
+		impact = new ImpactTab(tabs, desk, open);
+		answers = new AnswersTab(tabs, desk, open, this::look);
+		since = new SinceTab(tabs, desk, open, this::look);
+		review = new ReviewTab(tabs, () -> act(Act.REMARK), () -> act(Act.SIGN), this::sinceSigned,
+				(matter, stand) -> folder(f -> reviewing.answer(f, matter, stand)));
+		tabs.setSelection(0);
 	}
 
 	private void repaint() {
 		table.viewer().refresh();
-		changes.tree().viewer().refresh();
+		List.of(changes.tree(), impact.tree(), answers.tree(), since.tree(), review.tree()).forEach(t -> t.viewer().refresh());
+	}
+
+	private void look(Kept edition) {
+		table.pick(List.of(Optional.of(edition)));
+	}
+
+	private void sinceSigned() {
+		ledger.ifPresent(l -> table.pick(List.of(l.last(), l.lastSigned())));
 	}
 
 	/** Does {@code act} with what is picked here. */
 	public void act(Act act) {
 		switch (act) {
 			case KEEP -> folder(acts::keep);
-			case PUT_BACK_RULE -> with(changes.old(), Messages.EditionsView_pickRule, acts::putBack);
-			case PUT_BACK_BOOK -> with(table.picked().stream().flatMap(Optional::stream).findFirst(), Messages.EditionsView_pickEdition, acts::putBack);
+			case PUT_BACK_RULE -> with(answers.old().or(changes::old), Messages.EditionsView_pickRule, acts::putBack);
+			case PUT_BACK_BOOK -> with(edition(), Messages.EditionsView_pickEdition, acts::putBack);
+			case REMARK -> folder(f -> reviewing.remark(f, about()));
+			case SIGN -> folder(f -> reviewing.sign(f, edition()));
 		}
+	}
+
+	/** The newest edition that is picked. */
+	private Optional<Kept> edition() {
+		return table.picked().stream().flatMap(Optional::stream).findFirst();
+	}
+
+	/** What a remark may be about: what is picked here or looked at elsewhere. */
+	private List<About> about() {
+		List<About> about = new ArrayList<>();
+		changes.picked().map(c -> c.rule().name()).or(desk.state()::rule).ifPresent(name -> about.add(new About.OfRule(name)));
+		desk.state().job().ifPresent(job -> desk.state().setting().ifPresent(s -> about.add(new About.OfDecision(job, s.label()))));
+		about.add(new About.OfBook());
+		return about;
 	}
 
 	private void folder(Consumer<Path> does) {
@@ -131,6 +173,12 @@ public final class EditionsView extends ViewPart {
 	private void deskChanged(DeskState before, DeskState now) {
 		if (before.saved() != now.saved() || !before.folder().equals(now.folder())) {
 			read(now);
+		}
+		if (!before.rule().equals(now.rule())) {
+			answers.changed();
+		}
+		if (!before.job().equals(now.job()) || !before.setting().equals(now.setting())) {
+			since.changed();
 		}
 	}
 
@@ -160,7 +208,7 @@ public final class EditionsView extends ViewPart {
 	}
 
 	private void show(Optional<Ledger> now) {
-		if (pages.isDisposed()) {
+		if (pages.isDisposed() || now.isPresent() && now.equals(ledger) && next.isEmpty()) {
 			return;
 		}
 		ledger = now;
@@ -176,6 +224,9 @@ public final class EditionsView extends ViewPart {
 		next.ifPresent(e -> table.pick(List.of(e)));
 		next = Optional.empty();
 		compare();
+		answers.changed();
+		since.changed();
+		review.show(found, desk.state().saved().map(e -> e.book().signOff()).orElse(SignOff.NOT_DEMANDED).words());
 	}
 
 	private void top(Control control, String description) {
@@ -190,6 +241,7 @@ public final class EditionsView extends ViewPart {
 		if (sides.isEmpty() || desk.state().folder().isEmpty()) {
 			comparing.drop();
 			changes.none(Messages.EditionsView_pickEdition);
+			impact.none();
 		} else {
 			Path folder = desk.state().folder().get();
 			comparing.ask(m -> Optional.of(Compared.of(open.demand(folder), sides.get())));
@@ -199,12 +251,14 @@ public final class EditionsView extends ViewPart {
 	private void compared(Compared now) {
 		if (!pages.isDisposed()) {
 			changes.show(now);
+			impact.show(now);
 		}
 	}
 
 	private void notCompared(NotDone no) {
 		if (!pages.isDisposed()) {
 			changes.none(no.getMessage());
+			impact.none();
 		}
 	}
 

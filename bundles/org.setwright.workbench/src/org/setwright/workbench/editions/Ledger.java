@@ -21,11 +21,9 @@ import org.setwright.editions.signing.SignedOff;
  * @param work what lies in the folder
  * @param history the editions of the open line, newest first
  * @param signed the last sign-off of each that is signed
- * @param lastSigned the newest sign-off the last edition came from, or its own
  * @param matters everything remarked, as it lies in the folder
  */
-record Ledger(Optional<String> line, WorkInHand work, List<Kept> history, Map<EditionId, SignedOff> signed, Optional<SignedOff> lastSigned,
-		List<Matter> matters) {
+record Ledger(Optional<String> line, WorkInHand work, List<Kept> history, Map<EditionId, SignedOff> signed, List<Matter> matters) {
 	Ledger {
 		history = List.copyOf(history);
 		signed = Map.copyOf(signed);
@@ -38,13 +36,17 @@ record Ledger(Optional<String> line, WorkInHand work, List<Kept> history, Map<Ed
 		Map<EditionId, SignedOff> signed = new HashMap<>();
 		history.forEach(e -> signOffs.of(e).ifPresent(s -> signed.put(e.id(), s)));
 		WorkInHand work = editions.work();
-		Optional<SignedOff> lastSigned = history.isEmpty() ? Optional.empty() : signOffs.before(history.get(0));
-		return new Ledger(editions.repo().line(), work, history, signed, lastSigned, Remarks.in(work.files()));
+		return new Ledger(editions.repo().line(), work, history, signed, Remarks.in(work.files()));
 	}
 
 	/** @return the edition the open line is at; empty when nothing was kept */
 	Optional<Kept> last() {
 		return history.stream().findFirst();
+	}
+
+	/** @return the newest edition of the open line that is signed */
+	Optional<Kept> lastSigned() {
+		return history.stream().filter(e -> signed.containsKey(e.id())).findFirst();
 	}
 
 	/** @return the one that {@code edition} came from; the first of several */
