@@ -24,7 +24,7 @@ import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Finding;
 import org.setwright.engine.outcome.Firing;
 import org.setwright.engine.outcome.HeldOpen;
-import org.setwright.engine.outcome.Later;
+import org.setwright.engine.later.Later;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.Proposal;
 import org.setwright.engine.outcome.SettingOutcome.Need;

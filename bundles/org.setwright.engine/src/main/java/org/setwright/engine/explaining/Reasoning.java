@@ -16,7 +16,7 @@ import org.setwright.engine.logic.Verdict;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Basis;
 import org.setwright.engine.outcome.Firing;
-import org.setwright.engine.outcome.Later;
+import org.setwright.engine.later.Later;
 import org.setwright.engine.outcome.Reason;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.JobField;

@@ -2,6 +2,7 @@ package org.setwright.engine.outcome;
 
 import java.util.Set;
 import org.setwright.engine.language.Rule;
+import org.setwright.engine.later.Later;
 import org.setwright.trade.catalogue.JobField;
 
 /** A rule that can neither speak nor be ruled out. @param unknowns what {@link #by} comes to once it is asked for */

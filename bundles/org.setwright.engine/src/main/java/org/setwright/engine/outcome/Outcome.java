@@ -2,6 +2,7 @@ package org.setwright.engine.outcome;
 
 import java.util.List;
 import java.util.Optional;
+import org.setwright.engine.later.Later;
 import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.Setting;
 

@@ -20,11 +20,7 @@ public enum UnitSystem {
 
 	/** @return the unit in which a quantity usually given in {@code own} is shown; {@code own} itself in both */
 	public Unit unit(Unit own) {
-		return switch (this) {
-			case IP -> IN_IP.getOrDefault(own, own);
-			case SI -> IN_SI.getOrDefault(own, own);
-			case BOTH -> own;
-		};
+		return this == IP ? IN_IP.getOrDefault(own, own) : this == SI ? IN_SI.getOrDefault(own, own) : own;
 	}
 
 	/**

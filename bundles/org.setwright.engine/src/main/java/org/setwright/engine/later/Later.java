@@ -1,4 +1,4 @@
-package org.setwright.engine.outcome;
+package org.setwright.engine.later;
 
 import java.util.Objects;
 import java.util.function.Supplier;
