@@ -58,7 +58,7 @@ class ReadAloudTest {
 			OutdoorUnit( )                                             | If there is an outdoor unit, set cooling stages to 1
 			OutdoorUnit( kind == AIR_SOURCE_HEAT_PUMP, maker == UNKNOWN ) | If the outdoor unit is an air-source heat pump and its maker is not known, set
 			Building( bedrooms < 4, bedrooms >= 2 )                    | If the building has at least 2 and fewer than 4 bedrooms, set
-			OutdoorUnit( maker matches "N.*" )                         | If the outdoor unit's maker is words like N.*, set
+			OutdoorUnit( maker matches "N.*" )                         | If the outdoor unit's maker reads like N.*, set
 			OutdoorUnit( variableSpeed == UNKNOWN )                    | If it is not known whether the outdoor unit runs at variable speed, set
 			Humidifier( controlledBy not in ( CONTROLLER, OWN_CONTROL ) ) | If the humidifier is not controlled by the controller or own control, set
 			Wire( colour not in ( RED, BLUE ), gauge == "18 AWG" )     | If there is a wire that is neither red nor blue and that has a gauge of 18 AWG, set

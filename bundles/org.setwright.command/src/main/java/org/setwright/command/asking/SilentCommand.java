@@ -3,9 +3,11 @@ package org.setwright.command.asking;
 import org.setwright.book.JobCase;
 import org.setwright.command.answer.Report;
 import org.setwright.command.opening.OpenBook;
+import org.setwright.command.terminal.Style;
 import org.setwright.command.terminal.Surroundings;
 import org.setwright.engine.Edition;
 import org.setwright.engine.Inquiry;
+import org.setwright.engine.explaining.ReadAloud;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.whynot.WhyNot;
 import picocli.CommandLine.Command;
@@ -38,6 +40,7 @@ public final class SilentCommand extends JobQuestion {
 	private static void one(Inquiry inquiry, Rule asked, JobCase jobCase, Steps steps) {
 		WhyNot why = inquiry.whyNot(asked);
 		steps.rule(0, why, jobCase);
+		steps.add(1, "aloud", Style.QUIET, ReadAloud.of(asked).text(), "");
 		if (why.blockers().isEmpty()) {
 			inquiry.outcome().firings().stream().filter(f -> f.rule() == asked).forEach(f -> steps.firing(1, "because of ", f));
 		} else {

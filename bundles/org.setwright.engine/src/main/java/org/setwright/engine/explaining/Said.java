@@ -38,7 +38,7 @@ final class Said {
 			return flags ? yesOrNo(field, ((Value.Flag) among.values().get(0)).yes() == among.among())
 					: among.among() ? filled(field, among.values(), "%s") : Denied.of(field, among.values());
 		} else if (test instanceof Test.Matches matches) {
-			return filled(field, "words like " + matches.expression().pattern());
+			return ITS + field.label() + " reads like " + matches.expression().pattern();
 		}
 		boolean known = !(test instanceof Test.IsUnknown isUnknown && isUnknown.unknown());
 		return ITS + field.label() + (known ? " is known" : " is not known");
