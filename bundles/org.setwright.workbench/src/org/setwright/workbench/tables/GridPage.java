@@ -2,22 +2,15 @@ package org.setwright.workbench.tables;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Text;
 import org.setwright.book.sheet.TableSheet;
 import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.tables.RowMarks.Note;
@@ -32,6 +25,7 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 	private final GridTable grid;
 	private final NoteList notes;
 	private final HelpLine help;
+	private final GridClipboard clipboard;
 	private RowOrder order = RowOrder.AS_WRITTEN;
 
 	/** @param looked told the row and column somebody looks at, from 0 */
@@ -44,6 +38,7 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 		SashForm sash = new SashForm(page, SWT.VERTICAL);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		grid = new GridTable(sash, this, this::headingClicked);
+		clipboard = new GridClipboard(table, grid, this::picked);
 		notes = new NoteList(sash, this::goTo);
 		sash.setWeights(SHARES);
 		help = new HelpLine(page);
@@ -53,7 +48,7 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 			if (e.keyCode == SWT.INSERT) {
 				add();
 			} else if (e.keyCode == SWT.DEL) {
-				delete();
+				clipboard.delete();
 			}
 		});
 		say(Messages.GridPage_hint, false);
@@ -62,6 +57,11 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 
 	Control control() {
 		return page;
+	}
+
+	/** @return copy, paste and delete */
+	GridClipboard clipboard() {
+		return clipboard;
 	}
 
 	void setFocus() {
@@ -129,10 +129,13 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 	@Override
 	public void looked(int row, int column) {
 		String wrong = column < 0 ? "" : String.join(" ", table.marks().cell(row, column)); //$NON-NLS-1$ //$NON-NLS-2$
-		String whole = column < 0 ? table.marks().notes().stream().filter(n -> n.rows().contains(row)).map(Note::sentence).collect(Collectors.joining(" ")) //$NON-NLS-1$
-				: table.marks().headings().get(column).meaning();
+		String whole = column < 0 ? aboutRow(row) : table.marks().headings().get(column).meaning();
 		say(wrong.isEmpty() ? whole.isEmpty() ? Messages.GridPage_hint : whole : wrong, !wrong.isEmpty());
 		looked.accept(row, column);
+	}
+
+	private String aboutRow(int row) {
+		return table.marks().notes().stream().filter(n -> n.rows().contains(row)).map(Note::sentence).collect(Collectors.joining(" ")); //$NON-NLS-1$
 	}
 
 	@Override
@@ -177,56 +180,5 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 		order = RowOrder.AS_WRITTEN;
 		table.become(table.sheet().inOrder(rows));
 		show();
-	}
-
-	/** Empties the cell with the cursor. */
-	void delete() {
-		RowMarks.Cell at = grid.cursor();
-		if (!writing(t -> t.setText(""), c -> c.setText("")) && at.row() >= 0 && at.column() >= 0) { //$NON-NLS-1$ //$NON-NLS-2$
-			table.write(at.row(), at.column(), ""); //$NON-NLS-1$
-		}
-	}
-
-	/** Puts the rows picked on the clipboard, cells separated by tabs, as spreadsheets take them. */
-	void copy() {
-		if (writing(Text::copy, CCombo::copy) || picked().isEmpty()) {
-			return;
-		}
-		String text = picked().stream().map(r -> table.sheet().row(r).stream().map(GridPage::quoted).collect(Collectors.joining("\t"))) //$NON-NLS-1$
-				.collect(Collectors.joining("\n")); //$NON-NLS-1$
-		Clipboard clipboard = new Clipboard(page.getDisplay());
-		clipboard.setContents(new Object[] { text }, new Transfer[] { TextTransfer.getInstance() });
-		clipboard.dispose();
-	}
-
-	/** Puts what was copied in a spreadsheet into the cells from the cursor on; whole rows go into whole rows. */
-	void paste() {
-		if (writing(Text::paste, CCombo::paste) || !table.sheet().sound()) {
-			return;
-		}
-		Clipboard clipboard = new Clipboard(page.getDisplay());
-		Object copied = clipboard.getContents(TextTransfer.getInstance());
-		clipboard.dispose();
-		if (copied instanceof String text) {
-			RowMarks.Cell at = grid.cursor();
-			boolean whole = text.lines().findFirst().orElse("").split("\t", -1).length == table.sheet().headings().size(); //$NON-NLS-1$ //$NON-NLS-2$
-			table.become(table.sheet().pasted(at.row() < 0 ? table.sheet().rows() : at.row(), whole ? 0 : Math.max(0, at.column()), text));
-		}
-	}
-
-	/** While somebody writes into a cell, the menus act on what is written. @return whether somebody does */
-	private boolean writing(Consumer<Text> onText, Consumer<CCombo> onCombo) {
-		Control focus = page.getDisplay().getFocusControl();
-		Optional<CCombo> combo = Optional.ofNullable(focus).map(c -> c instanceof CCombo it ? it : c.getParent() instanceof CCombo its ? its : null);
-		combo.ifPresentOrElse(onCombo, () -> {
-			if (focus instanceof Text text) {
-				onText.accept(text);
-			}
-		});
-		return combo.isPresent() || focus instanceof Text;
-	}
-
-	private static String quoted(String cell) {
-		return cell.contains("\t") || cell.contains("\n") || cell.startsWith("\"") ? '"' + cell.replace("\"", "\"\"") + '"' : cell; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$
 	}
 }

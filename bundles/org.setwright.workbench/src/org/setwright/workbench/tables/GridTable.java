@@ -170,10 +170,16 @@ final class GridTable {
 
 		@Override
 		protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
-			boolean written = event.eventType == ColumnViewerEditorActivationEvent.KEY_PRESSED && (event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND)) == 0
-					&& (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR || event.keyCode == SWT.F2 || event.character > ' ' && event.character != SWT.DEL);
-			return written || event.eventType == ColumnViewerEditorActivationEvent.TRAVERSAL || event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC
-					|| event.eventType == ColumnViewerEditorActivationEvent.MOUSE_DOUBLE_CLICK_SELECTION;
+			return switch (event.eventType) {
+				case ColumnViewerEditorActivationEvent.KEY_PRESSED -> (event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND)) == 0 && begins(event);
+				case ColumnViewerEditorActivationEvent.TRAVERSAL, ColumnViewerEditorActivationEvent.PROGRAMMATIC,
+						ColumnViewerEditorActivationEvent.MOUSE_DOUBLE_CLICK_SELECTION -> true;
+				default -> false;
+			};
+		}
+
+		private static boolean begins(ColumnViewerEditorActivationEvent key) {
+			return key.keyCode == SWT.CR || key.keyCode == SWT.KEYPAD_CR || key.keyCode == SWT.F2 || key.character > ' ' && key.character != SWT.DEL;
 		}
 	}
 }

@@ -45,7 +45,8 @@ public final class TableEditor extends MultiPageEditorPart implements Places.Lin
 		}
 		IDocument document = text.getDocumentProvider().getDocument(getEditorInput());
 		table = new TableDocument(path(), document, Trade.catalogue());
-		grid = new GridPage(getContainer(), table, (row, column) -> desk().pickRule("table " + table.name() + ", row " + (row + 1))); //$NON-NLS-1$ //$NON-NLS-2$
+		grid = new GridPage(getContainer(), table,
+				(row, column) -> desk().pickRule("table " + table.name() + ", row " + (row + 1))); //$NON-NLS-1$ //$NON-NLS-2$
 		addPage(GRID, grid.control());
 		setPageText(GRID, Messages.TableEditor_grid);
 		setPageText(TEXT, Messages.TableEditor_text);

@@ -28,9 +28,9 @@ public final class TableEditorActions extends MultiPageEditorActionBarContributo
 		boolean grid = editor != null && page == null;
 		BOTH.forEach(id -> bars.setGlobalActionHandler(id, text == null ? null : text.getAction(id)));
 		ON_TEXT.forEach(id -> bars.setGlobalActionHandler(id, text == null || grid ? null : text.getAction(id)));
-		both(bars, ActionFactory.COPY, grid ? action(editor.grid()::copy) : null, text);
-		both(bars, ActionFactory.PASTE, grid ? action(editor.grid()::paste) : null, text);
-		both(bars, ActionFactory.DELETE, grid ? action(editor.grid()::delete) : null, text);
+		both(bars, ActionFactory.COPY, grid ? action(editor.grid().clipboard()::copy) : null, text);
+		both(bars, ActionFactory.PASTE, grid ? action(editor.grid().clipboard()::paste) : null, text);
+		both(bars, ActionFactory.DELETE, grid ? action(editor.grid().clipboard()::delete) : null, text);
 		bars.updateActionBars();
 	}
 

@@ -78,7 +78,8 @@ record Axis(Column.Asks column, List<Piece> pieces, boolean unknownAsked) {
 			double at = limit.getKey();
 			boolean first = from.isEmpty();
 			if (first ? at > least : room(domain, before, at)) {
-				pieces.add(new Piece(Optional.of(plain(domain, between(domain, before, at, first))), from, Optional.of(new Piece.End(limit.getValue(), false)), ""));
+				Object inside = plain(domain, between(domain, before, at, first));
+				pieces.add(new Piece(Optional.of(inside), from, Optional.of(new Piece.End(limit.getValue(), false)), ""));
 			}
 			pieces.add(Piece.single(plain(domain, at), limit.getValue()));
 			before = at;

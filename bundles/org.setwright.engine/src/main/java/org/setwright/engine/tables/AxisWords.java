@@ -41,7 +41,8 @@ final class AxisWords {
 	}
 
 	private static List<Run> runs(Axis axis, BitSet set) {
-		boolean ordered = axis.column().field().domain().listed().isEmpty() && axis.pieces().stream().anyMatch(p -> p.plain().isPresent() && p.words().isEmpty());
+		boolean ordered = axis.column().field().domain().listed().isEmpty()
+				&& axis.pieces().stream().anyMatch(p -> p.plain().isPresent() && p.words().isEmpty());
 		List<Run> runs = new ArrayList<>();
 		int last = -2;
 		for (int i = set.nextSetBit(0); i >= 0; i = set.nextSetBit(i + 1)) {

@@ -69,7 +69,8 @@ record Grid(Map<Integer, Axis> axes, Map<Integer, Map<Integer, BitSet>> boxes, M
 	private Optional<Overlap> overlap(int row, int other) {
 		Rule one = rules.get(row);
 		Rule two = rules.get(other);
-		String common = one.proposals().stream().filter(p -> !two.proposals(p.setting()).isEmpty()).map(p -> p.setting().label()).collect(Collectors.joining(", "));
+		String common = one.proposals().stream().filter(p -> !two.proposals(p.setting()).isEmpty())
+				.map(p -> p.setting().label()).collect(Collectors.joining(", "));
 		if (common.isEmpty()) {
 			return Optional.empty();
 		}
@@ -82,7 +83,8 @@ record Grid(Map<Integer, Axis> axes, Map<Integer, Map<Integer, BitSet>> boxes, M
 			return Optional.of(new Overlap(row, other, Overlap.Sort.DISPUTE, both + " and differ about " + differing + ": that is a dispute."));
 		}
 		int stronger = one.authority().outranks(two.authority()) ? row : other;
-		return Optional.of(new Overlap(row, other, Overlap.Sort.OUTRANKS, both + " and differ about " + differing + "; row " + stronger + " outranks the other."));
+		return Optional.of(new Overlap(row, other, Overlap.Sort.OUTRANKS,
+				both + " and differ about " + differing + "; row " + stronger + " outranks the other."));
 	}
 
 	private static boolean same(Action.Propose one, Action.Propose two) {

@@ -42,14 +42,16 @@ public record Heading(String text, Sort sort, String meaning, List<String> choic
 		if (column instanceof Column.Asks asks) {
 			Domain domain = asks.field().domain();
 			List<String> offered = Stream.concat(Stream.of("", "unknown"), labels(domain)).toList();
-			return new Heading(text, Sort.CONDITION, asks.field().meaning() + " Empty: any answer. Write " + domain.allowed() + conditions(domain) + ", or unknown.",
+			return new Heading(text, Sort.CONDITION, asks.field().meaning() + " Empty: any answer. Write " + domain.allowed()
+					+ conditions(domain) + ", or unknown.",
 					offered, true);
 		} else if (column instanceof Column.Proposes proposes) {
 			Domain domain = proposes.setting().domain();
 			return new Heading(text, Sort.OUTCOME, proposes.setting().meaning() + " Empty: this row says nothing about it. Write " + domain.allowed() + ".",
 					Stream.concat(Stream.of(""), labels(domain)).toList(), domain.listed().isEmpty());
 		} else if (column instanceof Column.CarriesAuthority) {
-			return new Heading(text, Sort.AUTHORITY, "How much weight the row carries.", Arrays.stream(Authority.values()).map(Authority::label).toList(), false);
+			return new Heading(text, Sort.AUTHORITY, "How much weight the row carries.",
+					Arrays.stream(Authority.values()).map(Authority::label).toList(), false);
 		}
 		return column instanceof Column.NamesSource
 				? new Heading(text, Sort.SOURCE, "The document, its edition and the place in it, or common practice.", List.of("common practice"), true)
