@@ -70,6 +70,7 @@ class RenameAndDraftsTest {
 		assertEquals(job.replace("Norrvik", "Nordvik"), BookTexts.text("jobs/larch-lane-14.yaml").orElseThrow());
 		assertEquals(table.replaceFirst("Norrvik", "Nordvik"), BookTexts.text("tables/changeover-by-maker.csv").orElseThrow());
 		assertEquals(List.of(), Bench.desk().state().latest().orElseThrow().problems());
+		press("OK"); // the platform asks, because files outside of the editor are concerned
 		RefactoringCore.getUndoManager().performUndo(null, new NullProgressMonitor());
 		Bench.worked();
 		assertEquals(job, BookTexts.text("jobs/larch-lane-14.yaml").orElseThrow());
@@ -145,15 +146,24 @@ class RenameAndDraftsTest {
 		return control instanceof Composite parent ? Stream.of(parent.getChildren()).flatMap(c -> button(c, text).stream()).findFirst() : Optional.empty();
 	}
 
-	private static List<Path> drafts() {
+	/** @return the drafts of this book; other books have theirs in the same place */
+	private List<Path> drafts() {
 		Path notes = Path.of(Platform.getStateLocation(FrameworkUtil.getBundle(Desk.class)).toOSString()).resolve("drafts");
 		if (!Files.isDirectory(notes)) {
 			return List.of();
 		}
 		try (Stream<Path> files = Files.list(notes)) {
-			return files.filter(f -> f.toString().endsWith(".draft")).toList();
+			return files.filter(f -> f.toString().endsWith(".draft")).filter(f -> book(f).equals(folder.toString())).toList();
 		} catch (IOException e) {
 			throw new java.io.UncheckedIOException(e);
+		}
+	}
+
+	private static String book(Path draft) {
+		try (Stream<String> lines = Files.lines(draft)) {
+			return lines.findFirst().orElse("");
+		} catch (IOException | java.io.UncheckedIOException beingReplaced) {
+			return "";
 		}
 	}
 

@@ -18,7 +18,7 @@ public final class Desk {
 	private final List<Consumer<Drafts>> draftListeners = new CopyOnWriteArrayList<>();
 	private final List<Consumer<Tally>> tallyListeners = new CopyOnWriteArrayList<>();
 	private final TallyJob tallyJob = new TallyJob(this::counted);
-	private Tally tally = Tally.NONE;
+	private volatile Tally tally = Tally.NONE;
 	private DeskState state = DeskState.EMPTY;
 	private Drafts drafts = Drafts.NONE;
 	private long stamp;
