@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.setwright.engine.language.Action;
 import org.setwright.engine.language.Comparison;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.FindingOrder;
@@ -43,17 +45,21 @@ final class HandWritten {
 				chunks.append(i == 0 ? "" : "\t\t}\n").append("\t\tvoid chunk").append(i / CHUNK).append("() {\n");
 			}
 			chunks.append("\t\t\tif (rule").append(number).append("()) { fired.set(").append(number).append("); ")
-					.append(FindingOrder.made(rule).stream().map(f -> "found" + f + " = true; ").collect(Collectors.joining())).append("}\n");
+					.append(made(rule).map(f -> "found" + f + " = true; ").collect(Collectors.joining())).append("}\n");
 			methods.append("\t\tboolean rule").append(number).append("() {\n\t\t\t").append(writer.all(rule.when(), "if (true) { return true; }"))
 					.append("\n\t\t\treturn false;\n\t\t}\n");
 		}
-		String findings = rules.stream().flatMap(r -> FindingOrder.made(r).stream()).distinct().map(f -> "\t\tboolean found" + f + ";\n")
+		String findings = rules.stream().flatMap(HandWritten::made).distinct().map(f -> "\t\tboolean found" + f + ";\n")
 				.collect(Collectors.joining());
 		return "package " + PlainClasses.PACKAGE + ";\nimport java.util.BitSet;\npublic final class " + NAME
 				+ " implements java.util.function.Function<Site, BitSet> {\n" + String.join("", writer.patterns)
 				+ "\tpublic BitSet apply(Site site) {\n\t\tRun run = new Run(site);\n\t\trun.all();\n\t\treturn run.fired;\n\t}\n"
 				+ "\tstatic final class Run {\n\t\tfinal Site site;\n\t\tfinal BitSet fired = new BitSet();\n" + findings
 				+ "\t\tRun(Site site) { this.site = site; }\n\t\tvoid all() {\n" + calls + "\t\t}\n" + chunks + "\t\t}\n" + methods + "\t}\n}\n";
+	}
+
+	private static Stream<String> made(Rule rule) {
+		return rule.then().stream().filter(Action.Find.class::isInstance).map(a -> ((Action.Find) a).finding()).distinct();
 	}
 
 	/** @return statements that do {@code then} for each way in which all conditions hold */
