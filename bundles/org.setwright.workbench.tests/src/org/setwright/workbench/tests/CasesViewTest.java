@@ -110,6 +110,21 @@ class CasesViewTest {
 	}
 
 	@Test
+	void whatChangesWhileTypingCanBeShownAlone() throws Exception {
+		Button changed = Bench.all(Button.class, b -> b.getText().equals("Changed")).get(0);
+		changed.setSelection(true);
+		changed.notifyListeners(SWT.Selection, new Event());
+		assertEquals(0, list().getItemCount(), "nothing is being typed");
+		String rules = Files.readString(folder.resolve("rules/heat-pump.drl"));
+		Bench.desk().type("rules/heat-pump.drl", rules.replace("CHANGEOVER_VALVE, ENERGISED_IN_COOLING", "CHANGEOVER_VALVE, ENERGISED_IN_HEATING"));
+		Bench.worked();
+		assertEquals(List.of("Quarry Hill 8"), Arrays.stream(list().getItems()).map(TreeItem::getText).toList());
+		Bench.desk().typed("rules/heat-pump.drl");
+		Bench.worked();
+		assertEquals(0, list().getItemCount(), "what was typed has been thrown away");
+	}
+
+	@Test
 	void anAcceptedOutcomeIsMetCanBeUndoneAndIsSavedWithItsReason() throws Exception {
 		Bench.pick(list(), "changeover valve");
 		answerDialog("Dana Reyes", "The plate says so: cooling.");

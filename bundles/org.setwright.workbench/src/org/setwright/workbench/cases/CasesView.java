@@ -45,6 +45,7 @@ public final class CasesView extends ViewPart {
 	private Action runAll;
 	private Action runPicked;
 	private Action stop;
+	private Button changedOnly;
 	private boolean stopped;
 	private CaseCheck check = new CaseCheck(List.of());
 
@@ -70,7 +71,7 @@ public final class CasesView extends ViewPart {
 	private void filters(Composite parent) {
 		Composite row = new Composite(parent, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-		GridLayoutFactory.fillDefaults().numColumns(1 + Standing.values().length).spacing(14, 0).applyTo(row);
+		GridLayoutFactory.fillDefaults().numColumns(2 + Standing.values().length).spacing(14, 0).applyTo(row);
 		Text search = new Text(row, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
 		search.setMessage(Messages.CasesView_search);
 		Spoken.as(search, Messages.CasesView_search);
@@ -83,6 +84,15 @@ public final class CasesView extends ViewPart {
 			button.addListener(SWT.Selection, e -> list.filter(list.filter().with(standing, button.getSelection())));
 			shown.put(standing, button);
 		}
+		changedOnly = new Button(row, SWT.CHECK);
+		changedOnly.setText(Messages.CasesView_changed);
+		changedOnly.setToolTipText(Messages.CasesView_changedHelp);
+		changedOnly.addListener(SWT.Selection, e -> list.filter(list.filter().limitedTo(changed())));
+	}
+
+	/** @return what is different from before anything was typed, when only that is to be shown */
+	private Optional<Set<String>> changed() {
+		return changedOnly.getSelection() ? Optional.of(desk.state().saved().map(saved -> Checks.changed(Checks.of(saved), check)).orElse(Set.of())) : Optional.empty();
 	}
 
 	private void actions() {
@@ -198,6 +208,9 @@ public final class CasesView extends ViewPart {
 	private void show(CaseCheck now) {
 		check = now;
 		list.show(now);
+		if (changedOnly.getSelection()) {
+			list.filter(list.filter().limitedTo(changed()));
+		}
 		shown.forEach((standing, button) -> button.setText(NLS.bind(Messages.CasesView_filter, CaseColumns.word(standing), now.count(standing))));
 		shown.values().iterator().next().getParent().layout();
 		long notRun = now.jobs().stream().filter(j -> j.outcome().isEmpty()).count();

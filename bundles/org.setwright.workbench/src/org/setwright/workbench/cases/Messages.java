@@ -24,6 +24,8 @@ final class Messages extends NLS {
 	public static String CaseColumns_standing;
 	public static String CaseColumns_what;
 	public static String CaseList_name;
+	public static String CasesView_changed;
+	public static String CasesView_changedHelp;
 	public static String CasesView_filter;
 	public static String CasesView_noBook;
 	public static String CasesView_reading;

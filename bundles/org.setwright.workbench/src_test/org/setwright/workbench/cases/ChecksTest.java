@@ -51,4 +51,17 @@ class ChecksTest {
 		assertEquals(3, new CaseFilter(java.util.Set.of(), "").jobs(broken.jobs()).size());
 		assertEquals(1, new CaseFilter(java.util.Set.of(), "quarry").jobs(broken.jobs()).size());
 	}
+
+	@Test
+	void onlyWhatIsBeingTypedIntoChanges() throws java.io.IOException {
+		assertEquals(java.util.Set.of(), Checks.changed(check, Checks.of(TestBook.saved())));
+		String rules = java.nio.file.Files.readString(TestBook.FOLDER.resolve("rules/heat-pump.drl"));
+		CaseCheck typed = Checks.of(TestBook.typing("rules/heat-pump.drl", rules.replace("CHANGEOVER_VALVE, ENERGISED_IN_COOLING", "CHANGEOVER_VALVE, ENERGISED_IN_HEATING")));
+		java.util.Set<String> changed = Checks.changed(check, typed);
+		assertTrue(changed.contains(TestBook.QUARRY_HILL + "\nchangeover valve"), changed.toString());
+		CaseFilter filter = CaseFilter.AT_FIRST.limitedTo(java.util.Optional.of(changed));
+		assertEquals(List.of("changeover valve"), filter.points(typed.jobs().get(2)).stream().map(l -> l.point().what()).toList());
+		assertTrue(filter.with(Standing.NOT_ASKED, true).jobs(typed.jobs()).size() < 3, "other jobs are as they were");
+		assertEquals(3, filter.limitedTo(java.util.Optional.empty()).jobs(typed.jobs()).size());
+	}
 }
