@@ -21,6 +21,8 @@ import org.setwright.engine.language.RuleParser;
 import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Outcome;
+import org.setwright.engine.running.Decides;
+import org.setwright.engine.running.Patched;
 import org.setwright.engine.running.Program;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Job;
@@ -32,7 +34,7 @@ public final class Edition {
 	private final List<Rule> rules;
 	private final FindingOrder order;
 	private final Map<Setting, List<Condition>> requirements;
-	private Program program;
+	private Decides program;
 
 	private Edition(Catalogue catalogue, List<Rule> rules, FindingOrder order) {
 		this.catalogue = catalogue;
@@ -42,7 +44,7 @@ public final class Edition {
 	}
 
 	/** Compiling for the rule engine costs most, and rehearsals do without. */
-	private synchronized Program program() {
+	private synchronized Decides program() {
 		if (program == null) {
 			program = Program.compile(rules, order, catalogue);
 		}
@@ -124,9 +126,14 @@ public final class Edition {
 		return Amendment.between(rules, after);
 	}
 
-	/** @return the amended book, compiled for the rule engine like any other */
+	/**
+	 * @param amendment of this edition
+	 * @return the amended book, ready for the rule engine; only what the amendment can change is compiled anew
+	 */
 	public Edition under(Amendment amendment) {
-		return new Edition(catalogue, amendment.rules(), amendment.order()).compiled();
+		Edition amended = new Edition(catalogue, amendment.rules(), amendment.order());
+		amended.program = Patched.of(program(), amended.rules, amendment.order(), amendment.mayDiffer(), amendment::before, catalogue);
+		return amended;
 	}
 
 	/**

@@ -20,6 +20,8 @@ import org.setwright.trade.catalogue.Job;
 /** A job rehearsed under an amended book comes to what the rule engine says of that book compiled in full. */
 class RehearsalTest {
 	private static final int RULES = 15;
+	/** So many amended books are given to the rule engine, too, which takes its time to compile. */
+	private static final int COMPILED_IN_PART = 4;
 
 	@ParameterizedTest
 	@ValueSource(longs = { 3, 20261125, 99 })
@@ -37,11 +39,14 @@ class RehearsalTest {
 				continue;
 			}
 			Amendment amendment = before.amend(before.rules().get(at), after.get().rules().get(at));
+			Optional<Edition> amended = i < COMPILED_IN_PART ? Optional.of(before.under(amendment)) : Optional.empty();
 			for (int j = 0; j < 25; j++) {
 				Job job = jobs.job();
 				Rehearsal first = before.rehearse(job);
 				assertEquals(before.run(job), first.outcome());
-				assertEquals(told(after.get().run(job)), told(first.under(amendment).outcome()), "seed " + seed + ", rule " + at);
+				String words = "seed " + seed + ", rule " + at;
+				amended.ifPresent(a -> assertEquals(told(after.get().run(job)), told(a.run(job)), "compiled in part, " + words));
+				assertEquals(told(after.get().run(job)), told(first.under(amendment).outcome()), words);
 				differed += first.under(amendment) == first ? 0 : 1;
 				compared++;
 			}

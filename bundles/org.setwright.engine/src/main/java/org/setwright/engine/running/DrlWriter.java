@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
-import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -30,10 +29,10 @@ final class DrlWriter {
 	private DrlWriter() {
 	}
 
-	/** @return the whole package for {@code rules}; rule number n is named "n", its possible form "n?" */
-	static String write(List<Rule> rules, FindingOrder order, Catalogue catalogue) {
+	/** @param asked the kinds of fact some rule asks for @return the whole package for {@code rules}; rule number n is named "n", its possible form "n?" */
+	static String write(List<Rule> rules, FindingOrder order, List<FactKind> asked) {
 		DrlWriter writer = new DrlWriter();
-		writer.head(catalogue);
+		writer.head(asked);
 		for (int i = 0; i < rules.size(); i++) {
 			Rule rule = rules.get(i);
 			writer.rule(i, "", order.level(rule), rule, true, "fired");
@@ -44,10 +43,10 @@ final class DrlWriter {
 		return writer.out.toString();
 	}
 
-	private void head(Catalogue catalogue) {
+	private void head(List<FactKind> asked) {
 		out.append("package ").append(PACKAGE).append("\ndialect \"mvel\"\nimport ").append(Desk.class.getName())
 				.append("\nimport ").append(Found.class.getName()).append("\nglobal Desk desk\n");
-		for (FactKind kind : catalogue.kinds()) {
+		for (FactKind kind : asked) {
 			out.append("declare ").append(type(kind)).append("\n\tphantom : boolean\n");
 			kind.fields().forEach(f -> out.append('\t').append(field(f)).append(" : ").append(javaType(f)).append('\n'));
 			out.append("end\n");

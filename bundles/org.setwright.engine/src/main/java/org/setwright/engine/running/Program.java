@@ -26,25 +26,25 @@ import org.setwright.trade.catalogue.FactKind;
  * Checked rules compiled for Drools: decides which rules fire on a job. The only class besides its helpers that touches
  * Drools. Thread-safe.
  */
-public final class Program {
+public final class Program implements Decides {
 	private final List<List<String>> finds;
 	private final KieBase base;
 	private final Map<FactKind, FactType> types = new HashMap<>();
 	/** The kinds some rule asks for; facts of others need not be laid out. */
-	private final Set<FactKind> asked = new HashSet<>();
+	private final Set<FactKind> asked;
 
-	private Program(List<Rule> rules, KieBase base, Catalogue catalogue) {
+	private Program(List<Rule> rules, KieBase base, Set<FactKind> asked) {
 		finds = rules.stream().map(Rule::finds).toList();
 		this.base = base;
-		catalogue.kinds().forEach(k -> types.put(k, base.getFactType(DrlWriter.PACKAGE, DrlWriter.type(k))));
-		rules.forEach(r -> r.when().forEach(this::ask));
+		this.asked = asked;
+		asked.forEach(k -> types.put(k, base.getFactType(DrlWriter.PACKAGE, DrlWriter.type(k))));
 	}
 
-	private void ask(Condition condition) {
+	private static void ask(Condition condition, Set<FactKind> asked) {
 		if (condition instanceof Condition.Pattern pattern) {
 			asked.add(pattern.kind());
 		}
-		condition.inner().forEach(this::ask);
+		condition.inner().forEach(inner -> ask(inner, asked));
 	}
 
 	/**
@@ -57,16 +57,18 @@ public final class Program {
 			KnowledgeBuilderConfiguration configuration = KnowledgeBuilderFactory.newKnowledgeBuilderConfiguration(null,
 					Program.class.getClassLoader());
 			KnowledgeBuilder builder = KnowledgeBuilderFactory.newKnowledgeBuilder(configuration);
-			byte[] drl = DrlWriter.write(rules, order, catalogue).getBytes(StandardCharsets.UTF_8);
+			Set<FactKind> asked = new HashSet<>();
+			rules.forEach(r -> r.when().forEach(c -> ask(c, asked)));
+			byte[] drl = DrlWriter.write(rules, order, catalogue.kinds().stream().filter(asked::contains).toList()).getBytes(StandardCharsets.UTF_8);
 			builder.add(ResourceFactory.newByteArrayResource(drl), ResourceType.DRL);
 			if (builder.hasErrors()) {
 				throw new IllegalStateException("the rule engine refuses checked rules: " + builder.getErrors());
 			}
-			return new Program(rules, builder.newKieBase(), catalogue);
+			return new Program(rules, builder.newKieBase(), asked);
 		});
 	}
 
-	/** @return the numbers of the rules whose conditions certainly hold on {@code job} */
+	@Override
 	public BitSet fired(JobFacts job) {
 		return inOwnLoader(() -> {
 			KieSession session = base.newKieSession();
