@@ -33,7 +33,7 @@ final class LineInput {
 	LineInput(Composite parent, Remembered remembered, Supplier<Optional<AtHand>> hand, Consumer<String> said) {
 		this.remembered = remembered;
 		this.said = said;
-		viewer = new SourceViewer(parent, null, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL | SWT.WRAP);
+		viewer = new SourceViewer(parent, null, SWT.MULTI | SWT.BORDER | SWT.WRAP);
 		viewer.configure(new LineCompletion(hand));
 		viewer.setDocument(new Document());
 		StyledText text = viewer.getTextWidget();

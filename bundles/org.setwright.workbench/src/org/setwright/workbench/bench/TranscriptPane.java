@@ -67,11 +67,6 @@ final class TranscriptPane {
 		text.setText(""); //$NON-NLS-1$
 	}
 
-	/** @return everything shown */
-	String words() {
-		return transcript.text();
-	}
-
 	private void paint(List<Transcript.Line> lines) {
 		Palette palette = Palette.now();
 		int character = character();

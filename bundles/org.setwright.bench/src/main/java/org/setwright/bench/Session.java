@@ -3,6 +3,8 @@ package org.setwright.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.setwright.bench.asking.Listing;
 import org.setwright.bench.changes.Difference;
@@ -18,6 +20,7 @@ import org.setwright.engine.change.Watch;
 
 /** The bench after some lines. Immutable: a line gives another session, so taking one back costs nothing. */
 public final class Session {
+	private static final Pattern RULE = Pattern.compile("rule\\s+\"[^\"]*\"");
 	private final AtHand start;
 	private final List<Step> steps;
 	private final List<Step> undone;
@@ -99,6 +102,10 @@ public final class Session {
 	}
 
 	private static String first(String lines) {
+		Matcher rule = RULE.matcher(lines);
+		if (rule.lookingAt()) {
+			return rule.group() + " ...";
+		}
 		return lines.lines().findFirst().orElse("") + (lines.indexOf('\n') < 0 ? "" : " ...");
 	}
 

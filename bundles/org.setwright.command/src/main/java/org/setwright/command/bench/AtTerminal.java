@@ -56,8 +56,10 @@ final class AtTerminal {
 	private LineReader reader(Terminal terminal) {
 		LineWords words = new LineWords(() -> talk.session().hand());
 		LineReader reader = LineReaderBuilder.builder().terminal(terminal).appName("bench").parser(words).completer(words).history(new DefaultHistory())
-				.variable(LineReader.SECONDARY_PROMPT_PATTERN, BenchText.MORE).variable(LineReader.INDENTATION, 0).variable(LineReader.HISTORY_SIZE, MOST_REMEMBERED)
-				.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true).option(LineReader.Option.CASE_INSENSITIVE, true).option(LineReader.Option.AUTO_MENU_LIST, true)
+				.variable(LineReader.SECONDARY_PROMPT_PATTERN, BenchText.MORE).variable(LineReader.INDENTATION, 0).variable(LineReader.HISTORY_SIZE,
+						MOST_REMEMBERED)
+				.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true).option(LineReader.Option.CASE_INSENSITIVE,
+						true).option(LineReader.Option.AUTO_MENU_LIST, true)
 				.option(LineReader.Option.AUTO_FRESH_LINE, true).option(LineReader.Option.HISTORY_TIMESTAMPED, false).build();
 		if (remembers()) {
 			reader.setVariable(LineReader.HISTORY_FILE, at.keyboard().history());

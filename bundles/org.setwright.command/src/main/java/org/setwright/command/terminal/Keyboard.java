@@ -17,7 +17,7 @@ public record Keyboard(InputStream lines, boolean terminal, Path history) {
 	private static final String FILE = "bench-lines";
 
 	static Keyboard ofProcess(Map<String, String> environment) {
-		return new Keyboard(System.in, System.console() != null, state(environment).resolve("setwright").resolve(FILE));
+		return new Keyboard(System.in, Surroundings.said("setwright.typing", System.console() != null), state(environment).resolve("setwright").resolve(FILE));
 	}
 
 	/** The folder in which programs keep what they remember for a user, by the customs of the system. */

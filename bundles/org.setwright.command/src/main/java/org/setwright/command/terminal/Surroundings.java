@@ -66,7 +66,7 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 
 	/**
 	 * Looks around this process. The entry script tells what Java cannot see by system properties: setwright.name,
-	 * setwright.starter, setwright.log, setwright.terminal (yes or no), setwright.columns, setwright.accents (yes or no), setwright.watched (yes or no).
+	 * setwright.starter, setwright.log, setwright.terminal (yes or no), setwright.typing (yes or no), setwright.columns, setwright.accents (yes or no), setwright.watched (yes or no).
 	 */
 	public static Surroundings ofProcess() {
 		Map<String, String> environment = System.getenv();
@@ -78,7 +78,7 @@ public record Surroundings(OutputStream out, PrintStream err, Catalogue catalogu
 				said("setwright.accents", utf8Locale()), ceilings(environment), said("setwright.watched", terminal), Keyboard.ofProcess(environment));
 	}
 
-	private static boolean said(String property, boolean otherwise) {
+	static boolean said(String property, boolean otherwise) {
 		String said = System.getProperty(property);
 		return said == null ? otherwise : said.equals("yes");
 	}
