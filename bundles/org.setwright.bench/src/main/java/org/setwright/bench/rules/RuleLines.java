@@ -58,13 +58,17 @@ public final class RuleLines {
 
 	/** @return a rule that speaks where the conditions typed hold; it is not in force */
 	public static Rule asking(Span typed, AtHand hand) throws Misread {
-		String text = ASKED + typed.text() + "\nthen find( ASKED_ON_THE_BENCH ); end";
-		Rule rule = one(text, typed.start(), ASKED.length(), hand.ground().catalogue());
-		List<Problem> problems = FindingOrder.of(hand.rulesWith(rule)).problems();
-		if (!problems.isEmpty()) {
-			throw misread(problems.get(0), text, typed.start(), ASKED.length());
+		try {
+			String text = ASKED + typed.text() + "\nthen find( ASKED_ON_THE_BENCH ); end";
+			Rule rule = one(text, typed.start(), ASKED.length(), hand.ground().catalogue());
+			List<Problem> problems = FindingOrder.of(hand.rulesWith(rule)).problems();
+			if (!problems.isEmpty()) {
+				throw misread(problems.get(0), text, typed.start(), ASKED.length());
+			}
+			return rule;
+		} catch (Misread why) {
+			throw why.end() <= typed.end() ? why : new Misread(typed.end(), typed.end(), "Something is missing at the end of the condition.", why.remedy());
 		}
-		return rule;
 	}
 
 	private static Rule one(String text, int start, int lead, Catalogue catalogue) throws Misread {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
+import org.jline.reader.LineReader.Option;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.history.DefaultHistory;
@@ -56,11 +57,15 @@ final class AtTerminal {
 	private LineReader reader(Terminal terminal) {
 		LineWords words = new LineWords(() -> talk.session().hand());
 		LineReader reader = LineReaderBuilder.builder().terminal(terminal).appName("bench").parser(words).completer(words).history(new DefaultHistory())
-				.variable(LineReader.SECONDARY_PROMPT_PATTERN, BenchText.MORE).variable(LineReader.INDENTATION, 0).variable(LineReader.HISTORY_SIZE,
-						MOST_REMEMBERED)
-				.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true).option(LineReader.Option.CASE_INSENSITIVE,
-						true).option(LineReader.Option.AUTO_MENU_LIST, true)
-				.option(LineReader.Option.AUTO_FRESH_LINE, true).option(LineReader.Option.HISTORY_TIMESTAMPED, false).build();
+				.variable(LineReader.SECONDARY_PROMPT_PATTERN, BenchText.MORE)
+				.variable(LineReader.INDENTATION, 0)
+				.variable(LineReader.HISTORY_SIZE, MOST_REMEMBERED)
+				.option(Option.DISABLE_EVENT_EXPANSION, true)
+				.option(Option.CASE_INSENSITIVE, true)
+				.option(Option.AUTO_MENU_LIST, true)
+				.option(Option.AUTO_FRESH_LINE, true)
+				.option(Option.HISTORY_TIMESTAMPED, false)
+				.build();
 		if (remembers()) {
 			reader.setVariable(LineReader.HISTORY_FILE, at.keyboard().history());
 		}
