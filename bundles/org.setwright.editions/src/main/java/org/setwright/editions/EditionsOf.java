@@ -49,6 +49,7 @@ public final class EditionsOf implements AutoCloseable {
 	private final Shelf shelf;
 	private Set<String> seenTips = Set.of();
 	private EditionLog seenLog;
+	private Identities seenIdentities;
 
 	private EditionsOf(Repo repo, Catalogue catalogue) {
 		this.repo = repo;
@@ -173,8 +174,8 @@ public final class EditionsOf implements AutoCloseable {
 	/** @return what is different between two books, rule by rule and job by job; rules are followed through the editions between */
 	public BookChanges changes(BookAt before, BookAt after) throws NotDone {
 		try {
-			Identities known = new Identities(shelf, log(), last());
-			return BookChanges.between(shelf, before, after, known.of(before), known.of(after));
+			Identities known = identities();
+			return BookChanges.between(shelf, before, after, known.of(before, last()), known.of(after, last()));
 		} catch (NotDone someEditionBetweenIsDamaged) {
 			return BookChanges.between(shelf, before, after);
 		}
@@ -184,6 +185,14 @@ public final class EditionsOf implements AutoCloseable {
 	public BookChanges notKept() throws NotDone {
 		Optional<Kept> last = last();
 		return changes(last.isPresent() ? at(last.get()) : new BookAt(Optional.empty(), InHand.of(Map.of()), List.of()), inHand());
+	}
+
+	private synchronized Identities identities() throws NotDone {
+		EditionLog log = log();
+		if (seenIdentities == null || !seenIdentities.log().equals(log)) {
+			seenIdentities = new Identities(shelf, log);
+		}
+		return seenIdentities;
 	}
 
 	/** @return what changes mean for the saved jobs, and what is responsible; empty when cancelled */

@@ -130,4 +130,43 @@ class KeepingTest {
 			assertEquals(B, shop.read("rules/a.drl"));
 		}
 	}
+
+	@Test
+	void lookingAtABookFromSomebodyElseRunsNothingOfTheirs() throws IOException, NotDone {
+		try (Shop theirs = Shop.in(folder)) {
+			theirs.write("rules/a.drl", A).write("jobs/one.yaml", Shop.job("One", 1)).keep("First");
+			Path ran = folder.resolve("ran");
+			Path program = folder.resolve("program");
+			Files.writeString(program, "#!/bin/sh\ntouch '" + ran + "'\nexit 1\n");
+			program.toFile().setExecutable(true);
+			theirs.git("tag", "-a", "-m", "x\n-----BEGIN PGP SIGNATURE-----\n\nabc\n-----END PGP SIGNATURE-----", "signed-off/x");
+			theirs.git("config", "filter.own.clean", program.toString());
+			theirs.git("config", "core.fsmonitor", program.toString());
+			theirs.git("config", "gpg.program", program.toString());
+			theirs.write(".gitattributes", "* filter=own\n").write("rules/a.drl", A + B);
+			try (EditionsOf looking = EditionsOf.find(folder, Trade.catalogue(), List.of()).orElseThrow()) {
+				assertEquals(List.of("rules/a.drl"), looking.work().notKept());
+				assertEquals(1, looking.notKept().rules().size());
+				assertEquals(1, looking.signOffs().all().size());
+				looking.answers();
+				assertEquals(false, Files.exists(ran));
+				looking.lines().addPlace("shop", "https://server.example/x");
+				assertEquals(program.toString(), theirs.git("config", "filter.own.clean"), "their settings stay as they are");
+				assertEquals("https://server.example/x", theirs.git("config", "remote.shop.url"));
+			}
+		}
+	}
+
+	@Test
+	void linesThatEndAsOnWindowsAreNoChangeByThemselves() throws IOException, NotDone {
+		try (Shop shop = Shop.in(folder)) {
+			shop.git("config", "core.autocrlf", "true");
+			shop.write("rules/a.drl", A.replace("\n", "\r\n")).write("jobs/one.yaml", Shop.job("One", 1).replace("\n", "\r\n")).keep("First");
+			assertEquals(A.strip(), shop.git("show", "HEAD:rules/a.drl"));
+			assertEquals(List.of(), shop.editions().work().notKept());
+			assertTrue(shop.editions().notKept().none());
+			shop.write("rules/a.drl", (A + B).replace("\n", "\r\n"));
+			assertEquals(List.of("\"B\": added"), shop.editions().notKept().rules().stream().map(c -> c.shown()).toList());
+		}
+	}
 }

@@ -42,8 +42,7 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 		Map<String, String> all = new TreeMap<>(before.content().names());
 		all.putAll(after.content().names());
 		for (String path : all.keySet()) {
-			boolean same = java.util.Objects.equals(before.content().names().get(path), after.content().names().get(path));
-			if (!same && !path.startsWith("jobs/") && !path.endsWith(".drl") && !path.endsWith(".csv")) {
+			if (!sameText(before, after, path) && !path.startsWith("jobs/") && !path.endsWith(".drl") && !path.endsWith(".csv")) {
 				files.add(path);
 			}
 		}
@@ -58,6 +57,17 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 
 	private static List<RuleChange> rules(BookAt before, BookAt after, Map<WrittenRule, String> knownBefore, Map<WrittenRule, String> knownAfter) {
 		return Matching.of(before.rules(), after.rules(), knownBefore, knownAfter).stream().map(RuleChange::of).toList();
+	}
+
+	/** Whether a file holds the same on both sides; how its lines end does not count, because Git may change that on its way. */
+	private static boolean sameText(BookAt before, BookAt after, String path) throws NotDone {
+		String was = before.content().names().get(path);
+		String is = after.content().names().get(path);
+		return was != null && is != null && (was.equals(is) || plain(Shelf.text(before.content(), path)).equals(plain(Shelf.text(after.content(), path))));
+	}
+
+	private static String plain(String text) {
+		return text.replace("\r\n", "\n");
 	}
 
 	private static List<JobChange> jobs(Shelf shelf, BookAt before, BookAt after) throws NotDone {
@@ -76,7 +86,7 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 			if (from == null) {
 				now = shelf.job(after, path);
 				from = gone.remove(now.job().name());
-			} else if (was.get(path).equals(is.get(path))) {
+			} else if (sameText(before, after, path)) {
 				continue;
 			}
 			now = now == null ? shelf.job(after, path) : now;

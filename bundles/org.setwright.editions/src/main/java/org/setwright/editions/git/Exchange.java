@@ -1,6 +1,7 @@
 package org.setwright.editions.git;
 
 import java.io.EOFException;
+import java.io.IOException;
 import java.net.URISyntaxException;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.TransportCommand;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.lib.Constants;
+import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.StoredConfig;
 import org.eclipse.jgit.transport.PushResult;
 import org.eclipse.jgit.transport.RefSpec;
@@ -50,7 +52,7 @@ public final class Exchange {
 
 	/** Gives another place a name. An address with a password in it is refused. */
 	public static void add(Repo repo, String name, String address) throws NotDone {
-		try (Git git = new Git(repo.git())) {
+		try (Repository noted = repo.noted(); Git git = new Git(noted)) {
 			URIish uri = new URIish(address);
 			if (uri.getPass() != null) {
 				throw new NotDone("The address holds a password, and Setwright writes none down.", "Leave it out; you are asked for it when it is needed.");
@@ -58,9 +60,11 @@ public final class Exchange {
 				throw new NotDone("There is a place called " + name + " already.", "Give this one another name.");
 			}
 			git.remoteAdd().setName(name).setUri(uri).call();
+			repo.git().getConfig().setString("remote", name, "url", address);
+			repo.git().getConfig().setString("remote", name, "fetch", "+refs/heads/*:refs/remotes/" + name + "/*");
 		} catch (URISyntaxException e) {
 			throw new NotDone("\"" + address + "\" is no address.", "Write a folder, or an address as your server shows it.", e);
-		} catch (GitAPIException | RuntimeException e) {
+		} catch (GitAPIException | IOException | RuntimeException e) {
 			throw Faults.of(e, "note the place " + name, repo);
 		}
 	}

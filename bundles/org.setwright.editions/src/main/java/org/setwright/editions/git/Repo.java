@@ -60,7 +60,23 @@ public final class Repo implements AutoCloseable {
 		FileRepositoryBuilder builder = new FileRepositoryBuilder();
 		builder.addCeilingDirectory(workTree.getParent() == null ? null : workTree.getParent().toFile());
 		builder.findGitDir(workTree.toFile()).setWorkTree(workTree.toFile()).setMustExist(true);
-		return new Repo(builder.build(), book, workTree.relativize(book).toString().replace(File.separatorChar, '/'));
+		return new Repo(withoutOwnPrograms(builder.build()), book, workTree.relativize(book).toString().replace(File.separatorChar, '/'));
+	}
+
+	/**
+	 * A repository may name programs that every file goes through. Looking at a book from somebody else must not run them; those
+	 * that the user's own Git names stay. Only in memory: {@link #noted} opens what may be written.
+	 */
+	private static Repository withoutOwnPrograms(Repository repository) {
+		for (String filter : repository.getConfig().getSubsections("filter")) {
+			repository.getConfig().unsetSection("filter", filter);
+		}
+		return repository;
+	}
+
+	/** @return the same repository with settings as they stand in its file, to be changed; to be closed */
+	Repository noted() throws IOException {
+		return new FileRepositoryBuilder().setGitDir(repository.getDirectory()).setMustExist(true).build();
 	}
 
 	/**
@@ -73,7 +89,7 @@ public final class Repo implements AutoCloseable {
 		try {
 			Path own = Files.isDirectory(directory.resolve(Constants.DOT_GIT)) ? directory.resolve(Constants.DOT_GIT) : directory;
 			Repository opened = new FileRepositoryBuilder().setGitDir(own.toFile()).readEnvironment().setMustExist(true).build();
-			return new Repo(opened, directory.toAbsolutePath(), prefix.replaceAll("^/+|/+$", ""));
+			return new Repo(withoutOwnPrograms(opened), directory.toAbsolutePath(), prefix.replaceAll("^/+|/+$", ""));
 		} catch (IOException e) {
 			throw new NotDone("There is no repository in " + directory + ".", "Name the folder that holds its objects and refs.", e);
 		}

@@ -5,7 +5,9 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jgit.errors.ConfigInvalidException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.GpgConfig;
 import org.eclipse.jgit.lib.ObjectId;
@@ -17,6 +19,7 @@ import org.eclipse.jgit.lib.TagBuilder;
 import org.eclipse.jgit.revwalk.RevObject;
 import org.eclipse.jgit.revwalk.RevTag;
 import org.eclipse.jgit.revwalk.RevWalk;
+import org.eclipse.jgit.util.SystemReader;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.kept.Who;
 
@@ -30,6 +33,8 @@ import org.setwright.editions.kept.Who;
  * @param signature whether it is signed by a key, and whether that could be checked
  */
 public record Tag(String name, String object, String commit, Who by, OffsetDateTime on, String message, Signature signature) {
+
+	private static final Map<String, String> USUAL = Map.of("gpg.program", "gpg", "gpg.openpgp.program", "gpg", "gpg.ssh.program", "ssh-keygen", "gpg.x509.program", "gpgsm");
 
 	/** How a tag stands as a proof of who made it. */
 	public enum Signature {
@@ -98,12 +103,25 @@ public record Tag(String name, String object, String commit, Who by, OffsetDateT
 				raw == null && key < 0 ? Signature.NONE : checked(repo, tag.name())));
 	}
 
+	/** Looking at who signed must not run a program that the repository itself names: only those of the user's own Git check keys. */
 	private static Signature checked(Repo repo, String tag) {
+		List<String> words = new ArrayList<>(List.of("git", "--git-dir=" + repo.git().getDirectory()));
+		USUAL.forEach((setting, usual) -> words.addAll(List.of("-c", setting + "=" + ofTheUser(setting).orElse(usual))));
+		words.addAll(List.of("verify-tag", tag));
 		try {
-			Programs.Said said = Programs.run(List.of("git", "--git-dir=" + repo.git().getDirectory(), "verify-tag", tag), new byte[0], null);
-			return said.exit() == 0 ? Signature.GOOD : Signature.NOT_ACCEPTED;
+			return Programs.run(words, new byte[0], null).exit() == 0 ? Signature.GOOD : Signature.NOT_ACCEPTED;
 		} catch (IOException noGitHere) {
 			return Signature.NOT_CHECKED;
+		}
+	}
+
+	private static Optional<String> ofTheUser(String setting) {
+		int last = setting.lastIndexOf('.');
+		String[] section = setting.substring(0, last).split("\\.", 2);
+		try {
+			return Optional.ofNullable(SystemReader.getInstance().getUserConfig().getString(section[0], section.length > 1 ? section[1] : null, setting.substring(last + 1)));
+		} catch (IOException | ConfigInvalidException unreadable) {
+			return Optional.empty();
 		}
 	}
 

@@ -14,22 +14,28 @@ import org.setwright.editions.reading.BookAt;
 import org.setwright.editions.reading.Shelf;
 import org.setwright.editions.written.WrittenRule;
 
-/** Gives every rule a name that stays the same through all editions, by following it from each to the next. */
+/** Gives every rule a name that stays the same through all editions, by following it from each to the next. Thread-safe. */
 public final class Identities {
 	private final Shelf shelf;
 	private final EditionLog log;
-	private final Optional<Kept> last;
 	private final Map<EditionId, Map<WrittenRule, String>> known = new HashMap<>();
 
-	/** @param last the edition that the work in hand comes from */
-	public Identities(Shelf shelf, EditionLog log, Optional<Kept> last) {
+	/** For the editions of {@code log}. */
+	public Identities(Shelf shelf, EditionLog log) {
 		this.shelf = shelf;
 		this.log = log;
-		this.last = last;
 	}
 
-	/** @return the lasting name of every rule of {@code book}; of none that came from no edition of the log */
-	public Map<WrittenRule, String> of(BookAt book) throws NotDone {
+	/** @return the editions it follows rules through */
+	public EditionLog log() {
+		return log;
+	}
+
+	/**
+	 * @param last the edition that the work in hand comes from
+	 * @return the lasting name of every rule of {@code book}; of none that came from no edition of the log
+	 */
+	public synchronized Map<WrittenRule, String> of(BookAt book, Optional<Kept> last) throws NotDone {
 		if (book.edition().isPresent()) {
 			return of(book.edition().get());
 		} else if (last.isEmpty() || book.rules().isEmpty()) {
