@@ -42,6 +42,16 @@ final class Dialogs {
 		return find(shell, Text.class, t -> name.equals(t.getData(Spoken.KEY)));
 	}
 
+	/** Writes into the one field of a dialog that asks for nothing else. */
+	static void type(Shell shell, String words) {
+		find(shell, Text.class, t -> (t.getStyle() & SWT.READ_ONLY) == 0).setText(words);
+	}
+
+	/** @return whether this button can be pressed */
+	static boolean enabled(Shell shell, String label) {
+		return find(shell, Button.class, b -> b.getText().replace("&", "").equals(label)).isEnabled();
+	}
+
 	/** @return whether some label says {@code words} */
 	static boolean says(Shell shell, String words) {
 		return find(shell, Label.class, l -> l.getText().contains(words)) != null;

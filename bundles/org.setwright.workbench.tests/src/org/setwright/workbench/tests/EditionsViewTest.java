@@ -202,6 +202,48 @@ class EditionsViewTest {
 	}
 
 	@Test
+	void aTrialIsBegunAndJoinedRuleByRule() throws Exception {
+		twoEditions();
+		tab("Lines");
+		Tree lines = tree("Lines of work");
+		assertEquals(1, lines.getItemCount());
+		String practice = lines.getItem(0).getText();
+		Dialogs.whenOpen("Begin a Trial", shell -> {
+			Dialogs.type(shell, "warm-first");
+			Dialogs.press(shell, "OK");
+		});
+		press("Be&gin a Trial\u2026");
+		Waiting.until(() -> lines.getItemCount() == 2 && Bench.item(lines, "warm-first").getText(1).equals("open"), "the trial to be open");
+		keepElsewhere("CHANGEOVER_VALVE, ENERGISED_IN_HEATING", "CHANGEOVER_VALVE, ENERGISED_IN_COOLING");
+		Bench.pick(lines, practice);
+		press("Go &Over");
+		Waiting.until(() -> Bench.item(lines, practice).getText(1).equals("open"), "the practice to be open again");
+		keepElsewhere("a minority energise it to heat", "some energise it to heat");
+		Bench.pick(lines, "warm-first");
+		boolean[] before = new boolean[1];
+		Dialogs.whenOpen("Join", shell -> {
+			before[0] = Dialogs.enabled(shell, "Join");
+			Dialogs.press(shell, "Take It as There");
+			Dialogs.press(shell, "Join");
+		});
+		press("&Join with What Is Open\u2026");
+		Waiting.until(() -> editions().getItem(1).getText(2).equals("Joined warm-first"), "the lines to be joined");
+		assertFalse(before[0], "what both changed has to be decided first");
+		assertTrue(Files.readString(folder.resolve(FILE)).contains("CHANGEOVER_VALVE, ENERGISED_IN_COOLING"));
+	}
+
+	/** Keeps a change as somebody else would, with another program. */
+	private void keepElsewhere(String from, String to) throws Exception {
+		int before = editions().getItemCount();
+		change(from, to);
+		try (EditionsOf editions = EditionsOf.find(folder, Trade.catalogue(), List.of()).orElseThrow()) {
+			editions.keep(editions.work(), to, Optional.of(TRINE));
+		}
+		FolderChanges.look();
+		Waiting.until(() -> editions().getItemCount() == before + 1, "what was kept elsewhere to be listed");
+	}
+
+	@Test
 	void aBookInNoRepositoryIsOfferedToBegin() throws Exception {
 		Bench.openTestBook(folder);
 		show();

@@ -86,8 +86,13 @@ final class Acts {
 		done.accept(Optional.empty());
 	}
 
-	/** Files are about to change below the editors. */
-	private boolean nothingTyped(String title) {
+	/** Has the view look at an edition, or at the work in hand. */
+	void look(Optional<Kept> edition) {
+		done.accept(edition);
+	}
+
+	/** Files are about to change below the editors. @return whether nothing is lost by that; says so when something would be */
+	boolean nothingTyped(String title) {
 		if (page.saveAllEditors(true) && page.getDirtyEditors().length > 0) {
 			Doing.refuse(shell(), title, new NotDone(Messages.Acts_typed, Messages.Acts_saveFirst));
 		}

@@ -52,6 +52,8 @@ public final class EditionsView extends ViewPart {
 	private SinceTab since;
 	private ReviewTab review;
 	private Reviewing reviewing;
+	private LinesTab lines;
+	private LineActs lineActs;
 	private Optional<Ledger> ledger = Optional.empty();
 	private Optional<Optional<Kept>> next = Optional.empty();
 
@@ -74,6 +76,7 @@ public final class EditionsView extends ViewPart {
 		desk = getSite().getService(Desk.class);
 		acts = new Acts(getSite().getPage(), open, this::done);
 		reviewing = new Reviewing(getSite().getPage(), open, () -> read(desk.state()));
+		lineActs = new LineActs(getSite().getShell(), acts, open);
 		pages = parent;
 		stack = new StackLayout();
 		parent.setLayout(stack);
@@ -114,12 +117,13 @@ public final class EditionsView extends ViewPart {
 		since = new SinceTab(tabs, desk, open, this::look);
 		review = new ReviewTab(tabs, () -> act(Act.REMARK), () -> act(Act.SIGN), this::sinceSigned,
 				(matter, stand) -> folder(f -> reviewing.answer(f, matter, stand)));
+		lines = new LinesTab(tabs, () -> folder(lineActs::begin), line -> folder(f -> lineActs.over(f, line)), line -> folder(f -> lineActs.join(f, line)));
 		tabs.setSelection(0);
 	}
 
 	private void repaint() {
 		table.viewer().refresh();
-		List.of(changes.tree(), impact.tree(), answers.tree(), since.tree(), review.tree()).forEach(t -> t.viewer().refresh());
+		List.of(changes.tree(), impact.tree(), answers.tree(), since.tree(), review.tree(), lines.tree()).forEach(t -> t.viewer().refresh());
 	}
 
 	private void look(Kept edition) {
@@ -226,6 +230,7 @@ public final class EditionsView extends ViewPart {
 		compare();
 		answers.changed();
 		since.changed();
+		lines.show(found.lines());
 		review.show(found, desk.state().saved().map(e -> e.book().signOff()).orElse(SignOff.NOT_DEMANDED).words());
 	}
 

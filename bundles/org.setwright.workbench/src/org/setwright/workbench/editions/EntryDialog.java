@@ -19,7 +19,7 @@ import org.setwright.editions.kept.Who;
 import org.setwright.workbench.look.Spoken;
 
 /** Asks for some lines of text, and for who writes them where Git does not know. */
-final class EntryDialog extends TitleAreaDialog {
+class EntryDialog extends TitleAreaDialog {
 	private static final int WIDTH = 560;
 	private static final int LINES = 8;
 	private final Entry entry;
@@ -63,6 +63,7 @@ final class EntryDialog extends TitleAreaDialog {
 			GridDataFactory.fillDefaults().grab(true, false).applyTo(about);
 			about.addListener(SWT.Selection, e -> choice = about.getSelectionIndex());
 		}
+		more(area);
 		Label label = new Label(area, SWT.NONE);
 		label.setText(entry.label());
 		GridDataFactory.fillDefaults().span(2, 1).applyTo(label);
@@ -75,6 +76,16 @@ final class EntryDialog extends TitleAreaDialog {
 		author(area);
 		text.setFocus();
 		return area;
+	}
+
+	/** Adds what else there is to be looked at or decided, in two columns. */
+	protected void more(Composite area) {
+		// nothing here
+	}
+
+	/** @return whether everything else is decided */
+	protected boolean complete() {
+		return true;
 	}
 
 	/** Tab goes on to the next field, as everywhere else. */
@@ -116,10 +127,11 @@ final class EntryDialog extends TitleAreaDialog {
 		enable();
 	}
 
-	private void enable() {
+	/** Lets it be done as soon as everything is there. */
+	protected final void enable() {
 		Button button = getButton(IDialogConstants.OK_ID);
 		if (button != null) {
-			button.setEnabled(!(entry.demanded() && words.isBlank()) && !name.isBlank() && !email.isBlank());
+			button.setEnabled(complete() && !(entry.demanded() && words.isBlank()) && !name.isBlank() && !email.isBlank());
 		}
 	}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.setwright.editions.EditionsOf;
+import org.setwright.editions.OtherLines.Line;
 import org.setwright.editions.git.WorkInHand;
 import org.setwright.editions.kept.EditionId;
 import org.setwright.editions.kept.Kept;
@@ -22,12 +23,15 @@ import org.setwright.editions.signing.SignedOff;
  * @param history the editions of the open line, newest first
  * @param signed the last sign-off of each that is signed
  * @param matters everything remarked, as it lies in the folder
+ * @param lines every line of work
  */
-record Ledger(Optional<String> line, WorkInHand work, List<Kept> history, Map<EditionId, SignedOff> signed, List<Matter> matters) {
+record Ledger(Optional<String> line, WorkInHand work, List<Kept> history, Map<EditionId, SignedOff> signed, List<Matter> matters,
+		List<Line> lines) {
 	Ledger {
 		history = List.copyOf(history);
 		signed = Map.copyOf(signed);
 		matters = List.copyOf(matters);
+		lines = List.copyOf(lines);
 	}
 
 	static Ledger of(EditionsOf editions) throws NotDone {
@@ -36,7 +40,7 @@ record Ledger(Optional<String> line, WorkInHand work, List<Kept> history, Map<Ed
 		Map<EditionId, SignedOff> signed = new HashMap<>();
 		history.forEach(e -> signOffs.of(e).ifPresent(s -> signed.put(e.id(), s)));
 		WorkInHand work = editions.work();
-		return new Ledger(editions.repo().line(), work, history, signed, Remarks.in(work.files()));
+		return new Ledger(editions.repo().line(), work, history, signed, Remarks.in(work.files()), editions.lines().all());
 	}
 
 	/** @return the edition the open line is at; empty when nothing was kept */

@@ -87,6 +87,12 @@ final class RowTree {
 		return Optional.ofNullable((Row) viewer.getStructuredSelection().getFirstElement()).flatMap(Row::about);
 	}
 
+	/** Picks the line that is about {@code wanted}, among those at the top. */
+	void pick(Object wanted) {
+		rows.stream().filter(r -> r.about().filter(wanted::equals).isPresent()).findFirst()
+				.ifPresent(r -> viewer.setSelection(new StructuredSelection(r), true));
+	}
+
 	/** What is picked stays so where it still is there. */
 	void show(List<Row> now) {
 		rows = now;

@@ -28,6 +28,11 @@ final class SidePane {
 	private final Table table;
 
 	SidePane(Composite parent) {
+		this(parent, Messages.SidePane_before, Messages.SidePane_after);
+	}
+
+	/** @param left heading of the one side @param right of the other */
+	SidePane(Composite parent, String left, String right) {
 		pane = new Composite(parent, SWT.NONE);
 		table = new Table(pane, SWT.FULL_SELECTION | SWT.BORDER);
 		table.setHeaderVisible(true);
@@ -35,8 +40,8 @@ final class SidePane {
 		Spoken.as(table, Messages.SidePane_name);
 		TableColumnLayout layout = new TableColumnLayout();
 		column(layout, Messages.SidePane_sign, 0, MARGIN_WIDTH);
-		column(layout, Messages.SidePane_before, 1, LEAST_WIDTH);
-		column(layout, Messages.SidePane_after, 1, LEAST_WIDTH);
+		column(layout, left, 1, LEAST_WIDTH);
+		column(layout, right, 1, LEAST_WIDTH);
 		pane.setLayout(layout);
 		Repaint.with(table, this::paint);
 	}

@@ -26,7 +26,7 @@ class SidesTest {
 	}
 
 	private static Ledger ledger(Kept... history) {
-		return new Ledger(Optional.of("main"), new WorkInHand(InHand.of(Map.of()), List.of()), List.of(history), Map.of(), List.of());
+		return new Ledger(Optional.of("main"), new WorkInHand(InHand.of(Map.of()), List.of()), List.of(history), Map.of(), List.of(), List.of());
 	}
 
 	@Test
@@ -59,7 +59,8 @@ class SidesTest {
 
 	@Test
 	void linesOfTheListSayInWordsWhatIsNotKeptAndWhatIsNotSigned() {
-		Ledger work = new Ledger(Optional.of("main"), new WorkInHand(InHand.of(Map.of()), List.of("rules/valve.drl")), List.of(FIRST), Map.of(), List.of());
+		Ledger work = new Ledger(Optional.of("main"), new WorkInHand(InHand.of(Map.of()), List.of("rules/valve.drl")), List.of(FIRST), Map.of(),
+				List.of(), List.of());
 		List<EditionLine> lines = EditionLine.of(work);
 		assertEquals("not kept (1): rules/valve.drl", lines.get(0).cells().get(2));
 		assertEquals(List.of("2026-04-02 10:00", "Trine Aasen", "a", "not signed"), lines.get(1).cells());
