@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.eclipse.osgi.util.NLS;
 import org.setwright.trade.catalogue.Authority;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.CautionKind;
@@ -25,7 +27,9 @@ final class Completions {
 	private static final List<String> CONDITIONS = List.of("not", "exists", "Finding"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	private static final List<String> ACTIONS = List.of("propose", "find", "caution", "startUp"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 	private static final String UNKNOWN = "UNKNOWN"; //$NON-NLS-1$
+	private static final Pattern FINDING = Pattern.compile("(?s).*(\\bFinding\\s*\\(\\s*name\\s*==|\\bfind\\s*\\()\\s*"); //$NON-NLS-1$
 	private final Catalogue catalogue;
+	private final Supplier<List<String>> findings;
 
 	/**
 	 * A word that may come next.
@@ -40,8 +44,10 @@ final class Completions {
 		}
 	}
 
-	Completions(Catalogue catalogue) {
+	/** @param findings the names of those the rules of the book make */
+	Completions(Catalogue catalogue, Supplier<List<String>> findings) {
 		this.catalogue = catalogue;
+		this.findings = findings;
 	}
 
 	/** @return what of the word is written already before {@code offset} */
@@ -65,6 +71,9 @@ final class Completions {
 	private Stream<Completion> possible(String before) {
 		if (ANNOTATION.matcher(before).find()) {
 			return Arrays.stream(Authority.values()).map(a -> new Completion(a.label(), "", a.meaning())); //$NON-NLS-1$
+		}
+		if (FINDING.matcher(before).matches()) {
+			return findings.get().stream().map(Completion::plain);
 		}
 		return switch (part(before)) {
 			case "rule" -> before.endsWith("@") ? Stream.of("authority", "because", "source").map(Completion::plain) : Stream.of(); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$
@@ -93,7 +102,7 @@ final class Completions {
 		Matcher value = VALUE_OF_FIELD.matcher(before);
 		Optional<Field> field = value.find() ? kind.get().field(value.group(1)) : Optional.empty();
 		return field.map(f -> Stream.concat(values(f.domain()), Stream.of(Completion.plain(UNKNOWN))))
-				.orElseGet(() -> kind.get().fields().stream().map(f -> new Completion(f.name(), f.label(), f.meaning())));
+				.orElseGet(() -> kind.get().fields().stream().map(f -> new Completion(f.name(), f.label(), meaning(f.meaning(), f.domain()))));
 	}
 
 	/** @return the kind whose pattern is open at the end of {@code before}, or empty */
@@ -115,7 +124,7 @@ final class Completions {
 		if (value.find()) {
 			return catalogue.setting(value.group(1)).stream().flatMap(s -> values(s.domain()));
 		} else if (before.matches("(?s).*(propose\\s*\\(|\\{\\s*setting\\s)\\s*")) { //$NON-NLS-1$
-			return catalogue.settings().stream().map(s -> new Completion(s.id(), s.label(), s.meaning()));
+			return catalogue.settings().stream().map(s -> new Completion(s.id(), s.label(), meaning(s.meaning(), s.domain())));
 		} else if (before.matches("(?s).*caution\\s*\\(\\s*")) { //$NON-NLS-1$
 			return Arrays.stream(CautionKind.values()).map(k -> new Completion(k.name(), k.label(), k.meaning()));
 		}
@@ -123,6 +132,10 @@ final class Completions {
 			return Arrays.stream(StartUpPhase.values()).map(p -> new Completion(p.name(), p.label(), p.meaning()));
 		}
 		return before.matches("(?s).*[(,]\\s*") ? Stream.of() : ACTIONS.stream().map(Completion::plain); //$NON-NLS-1$
+	}
+
+	private static String meaning(String meaning, Domain domain) {
+		return NLS.bind(Messages.Completions_meaning, meaning, domain.allowed());
 	}
 
 	private static Stream<Completion> values(Domain domain) {

@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 /** The words of this package. */
 final class Messages extends NLS {
+	public static String Completions_meaning;
 	public static String RuleTemplates_unreadable;
 	public static String WordMeaning_choice;
 	public static String WordMeaning_field;

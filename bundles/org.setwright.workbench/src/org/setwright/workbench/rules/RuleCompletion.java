@@ -1,18 +1,25 @@
 package org.setwright.workbench.rules;
 
+import java.util.List;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.contentassist.CompletionProposal;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContentAssistProcessor;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.text.contentassist.IContextInformationValidator;
+import org.eclipse.ui.PlatformUI;
 import org.setwright.trade.Trade;
+import org.setwright.workbench.desk.Desk;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.rules.Completions.Completion;
+import org.setwright.writing.uses.Mention;
+import org.setwright.writing.uses.Thing;
+import org.setwright.writing.uses.Uses;
 
 /** Offers the words that may come next, each with what people call it and what it means. */
 public final class RuleCompletion implements IContentAssistProcessor {
-	private final Completions completions = new Completions(Trade.catalogue());
+	private final Completions completions = new Completions(Trade.catalogue(), RuleCompletion::findings);
 
 	@Override
 	public ICompletionProposal[] computeCompletionProposals(ITextViewer viewer, int offset) {
@@ -22,6 +29,12 @@ public final class RuleCompletion implements IContentAssistProcessor {
 				.map(c -> new CompletionProposal(c.word(), offset - begun, begun, c.word().length(), null, shown(c), null,
 						c.meaning().isEmpty() ? null : Lines.broken(c.meaning())))
 				.toArray(ICompletionProposal[]::new);
+	}
+
+	/** The findings of all files, as they are being typed. */
+	private static List<String> findings() {
+		return BookTexts.manuscript(PlatformUI.getWorkbench().getService(Desk.class).state()).map(m -> Uses.in(m).all().stream().map(Mention::thing)
+				.filter(Thing.OfFinding.class::isInstance).map(t -> ((Thing.OfFinding) t).name()).distinct().sorted().toList()).orElse(List.of());
 	}
 
 	private static String shown(Completion completion) {

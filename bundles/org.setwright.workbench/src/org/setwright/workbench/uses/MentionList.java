@@ -59,7 +59,7 @@ public final class MentionList extends PopupDialog {
 			String text = manuscript.text(mention.path());
 			int start = Math.min(mention.start(), text.length());
 			TableItem item = new TableItem(table, SWT.NONE);
-			item.setImage((mention.path().startsWith("jobs/") ? Icon.JOB : mention.path().startsWith("tables/") ? Icon.TABLE : Icon.RULE).image()); //$NON-NLS-1$ //$NON-NLS-2$
+			item.setImage(icon(mention.path()).image());
 			String line = text.substring(Lines.startAt(text, start), Lines.end(text, start)).strip();
 			item.setText(NLS.bind(mention.defines() ? Messages.MentionList_from : Messages.MentionList_line,
 					new Object[] { mention.where(), mention.path(), Lines.number(text, start), line }));
@@ -74,6 +74,10 @@ public final class MentionList extends PopupDialog {
 			open(window, manuscript, mention);
 		});
 		return table;
+	}
+
+	private static Icon icon(String path) {
+		return path.startsWith("jobs/") ? Icon.JOB : path.startsWith("tables/") ? Icon.TABLE : Icon.RULE; //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	@Override

@@ -11,7 +11,7 @@ import org.setwright.workbench.rules.Completions.Completion;
 
 class CompletionsTest {
 	private static final String HEAD = "rule \"a\"\n\t@authority( shop practice )\nwhen\n\t";
-	private final Completions completions = new Completions(Trade.catalogue());
+	private final Completions completions = new Completions(Trade.catalogue(), () -> List.of("DUAL_FUEL_JOB", "HEAT_PUMP_JOB"));
 
 	@Test
 	void aConditionBeginsWithAFact() {
@@ -31,6 +31,12 @@ class CompletionsTest {
 		assertTrue(words(HEAD + "OutdoorUnit( kind in ( AIR_CONDITIONER, ").contains("GROUND_SOURCE_HEAT_PUMP"));
 		assertEquals(List.of("1", "2", "UNKNOWN"), words(HEAD + "OutdoorUnit( stages == "));
 		assertEquals(List.of("YES", "NO", "UNKNOWN"), words(HEAD + "OutdoorUnit( variableSpeed == "));
+	}
+
+	@Test
+	void theBooksFindingsAreOfferedWhereOneIsAskedForOrMade() {
+		assertEquals(List.of("DUAL_FUEL_JOB"), words(HEAD + "Finding( name == D"));
+		assertEquals(List.of("DUAL_FUEL_JOB", "HEAT_PUMP_JOB"), words(HEAD + "OutdoorUnit( )\nthen\n\tfind( "));
 	}
 
 	@Test

@@ -8,8 +8,8 @@ import org.setwright.writing.text.TextEdit;
 
 /** Takes out lines of the wider language that say nothing in a rule book. */
 final class Needless {
-	private static final Pattern LINE = Pattern.compile("\\s*(package|import|global|dialect|salience|agenda-group|activation-group|no-loop|lock-on-active"
-			+ "|auto-focus|enabled|date-effective|date-expires)\\b[^@()]*");
+	private static final Pattern LINE = Pattern.compile("\\s*(package|import|global|dialect|salience|agenda-group|activation-group|no-loop"
+			+ "|lock-on-active|auto-focus|enabled|date-effective|date-expires)\\b[^@()]*");
 
 	private Needless() {
 	}
@@ -18,7 +18,7 @@ final class Needless {
 	static Optional<Fix> line(String path, String text, int at) {
 		int start = Lines.startAt(text, at);
 		boolean needless = LINE.matcher(text.substring(start, Lines.end(text, at))).matches();
-		return needless ? Optional.of(Fix.in(path, "Delete this line", "Rules need no such line: they know every fact and setting, and their order does not matter.",
-				List.of(new TextEdit(start, Lines.next(text, at), "")), -1)) : Optional.empty();
+		return needless ? Optional.of(Fix.in(path, "Delete this line",
+				"Rules need no such line: they know every fact and setting, and their order does not matter.", List.of(new TextEdit(start, Lines.next(text, at), "")), -1)) : Optional.empty();
 	}
 }

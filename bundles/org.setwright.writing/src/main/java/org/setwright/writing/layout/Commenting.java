@@ -29,6 +29,7 @@ public final class Commenting {
 			}
 		}
 		boolean back = !lines.isEmpty() && lines.stream().allMatch(at -> text.startsWith(SIGN, at));
-		return lines.stream().map(at -> back ? new TextEdit(at, at + (text.startsWith(SIGN + " ", at) ? 3 : 2), "") : TextEdit.insert(at, SIGN + " ")).toList();
+		return lines.stream().map(at -> back
+				? new TextEdit(at, at + (text.startsWith(SIGN + " ", at) ? 3 : 2), "") : TextEdit.insert(at, SIGN + " ")).toList();
 	}
 }

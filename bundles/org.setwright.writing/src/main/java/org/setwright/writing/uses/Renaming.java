@@ -80,7 +80,8 @@ public final class Renaming {
 		} else if (!uses.of(new Thing.OfFinding(name)).isEmpty()) {
 			return Optional.of("There is already a finding " + name + "; the two would become one.");
 		}
-		return askedByTheProgram.contains(name) ? Optional.of("Setwright itself looks for a finding " + name + ", so the name would say more than you mean.")
+		return askedByTheProgram.contains(name)
+				? Optional.of("Setwright itself looks for a finding " + name + ", so the name would say more than you mean.")
 				: Optional.empty();
 	}
 
