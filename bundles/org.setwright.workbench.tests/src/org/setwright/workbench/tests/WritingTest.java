@@ -89,8 +89,8 @@ class WritingTest {
 	void theKeyOffersWhatMendsTheLineAndSplitsARuleThatProposesTwoSettings() throws Exception {
 		type("propose( EMERGENCY_HEAT, NOT_OFFERED )", "propose( EMERGENCY_HEAT, NOT_OFERED )");
 		Bench.worked();
-		assertTrue(titles("NOT_OFERED").contains("Write NOT_OFFERED"), titles("NOT_OFERED").toString());
-		proposal("NOT_OFERED", "Write NOT_OFFERED").apply(document());
+		assertTrue(titles("EMERGENCY_HEAT, NOT_OFERED").contains("Write NOT_OFFERED"), titles("EMERGENCY_HEAT, NOT_OFERED").toString());
+		proposal("EMERGENCY_HEAT, NOT_OFERED", "Write NOT_OFFERED").apply(document());
 		Bench.worked();
 		proposal("AUXILIARY_STAGES", "Split into 2 rules, one for each setting").apply(document());
 		Bench.worked();

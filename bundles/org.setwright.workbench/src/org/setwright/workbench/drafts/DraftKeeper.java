@@ -12,6 +12,7 @@ import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.osgi.framework.FrameworkUtil;
@@ -117,10 +118,11 @@ public final class DraftKeeper {
 
 	private void offer() {
 		List<Draft> left = left();
-		if (left.isEmpty() || PlatformUI.getWorkbench().getActiveWorkbenchWindow() == null) {
+		IWorkbenchWindow[] windows = PlatformUI.getWorkbench().getWorkbenchWindows();
+		if (left.isEmpty() || windows.length == 0) {
 			return;
 		}
-		IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+		IWorkbenchPage page = windows[0].getActivePage();
 		switch (DraftOffer.ask(page.getWorkbenchWindow().getShell(), left)) {
 			case PUT_BACK -> putBack(page, left);
 			case THROW_AWAY -> throwAway(left);

@@ -13,14 +13,18 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.eclipse.ui.texteditor.ITextEditor;
+import org.setwright.workbench.fixes.FixDone;
 import org.setwright.workbench.folder.BookProject;
 import org.setwright.workbench.folder.Places;
 import org.setwright.writing.drafts.Draft;
+import org.setwright.writing.text.TextEdit;
 
 /** Asks what is to become of drafts, and puts them back into their editors. */
 final class DraftOffer {
@@ -48,9 +52,12 @@ final class DraftOffer {
 				return true;
 			}
 			Optional<ITextEditor> editor = Places.text(page, draft.path());
-			editor.ifPresent(e -> e.getDocumentProvider().getDocument(e.getEditorInput()).set(draft.text()));
+			if (editor.isPresent()) {
+				IDocument document = editor.get().getDocumentProvider().getDocument(editor.get().getEditorInput());
+				FixDone.type(document, List.of(TextEdit.between(document.get(), draft.text())));
+			}
 			return editor.isPresent();
-		} catch (CoreException refused) {
+		} catch (CoreException | BadLocationException refused) {
 			StatusManager.getManager().handle(new Status(IStatus.WARNING, DraftOffer.class, NLS.bind(Messages.DraftOffer_notPutBack, draft.path()), refused),
 					StatusManager.SHOW);
 			return false;
