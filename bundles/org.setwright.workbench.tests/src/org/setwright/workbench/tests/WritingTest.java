@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.eclipse.core.resources.IMarker;
@@ -184,8 +185,8 @@ class WritingTest {
 		Bench.command("org.setwright.workbench.comment");
 		assertEquals(before, document().get());
 		Waiting.until(() -> folds() == 4, () -> "a fold for each rule, not " + folds());
-		assertTrue(new RuleTemplates().computeCompletionProposals(viewer(), 0).length >= 8);
-		assertEquals(0, Optional.ofNullable(new RuleTemplates().computeCompletionProposals(viewer(), before.indexOf("when"))).map(p -> p.length).orElse(0));
+		assertTrue(shapes(0) >= 8);
+		assertEquals(0, shapes(before.indexOf("when")));
 	}
 
 	/** @return what a screen reader calls {@code name} in a list that has popped up */
@@ -197,6 +198,14 @@ class WritingTest {
 	private static <T extends Control> Stream<T> inside(Control control, String name, Class<T> type) {
 		Stream<T> own = type.isInstance(control) && name.equals(control.getData(Spoken.KEY)) ? Stream.of(type.cast(control)) : Stream.empty();
 		return control instanceof Composite parent ? Stream.concat(own, Arrays.stream(parent.getChildren()).flatMap(c -> inside(c, name, type))) : own;
+	}
+
+	/** Asks in the background, as the platform does. */
+	private static int shapes(int offset) {
+		ISourceViewer viewer = viewer();
+		CompletableFuture<ICompletionProposal[]> asked = CompletableFuture.supplyAsync(() -> new RuleTemplates().computeCompletionProposals(viewer, offset));
+		Waiting.until(asked::isDone, "the shapes of rules");
+		return Optional.ofNullable(asked.join()).map(p -> p.length).orElse(0);
 	}
 
 	private int folds() {

@@ -3,17 +3,19 @@ package org.setwright.workbench.rules;
 import java.io.IOException;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.templates.Template;
 import org.eclipse.jface.text.templates.TemplateCompletionProcessor;
 import org.eclipse.jface.text.templates.TemplateContextType;
 import org.eclipse.jface.text.templates.persistence.TemplateStore;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.editors.text.templates.ContributionContextTypeRegistry;
 import org.eclipse.ui.editors.text.templates.ContributionTemplateStore;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
-import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.setwright.workbench.look.Icon;
 import org.setwright.writing.text.RuleText;
@@ -37,6 +39,15 @@ public final class RuleTemplates extends TemplateCompletionProcessor {
 			}
 		}
 		return store;
+	}
+
+	/** Asked in the background; what is selected can only be seen in the window's thread. */
+	@Override
+	public ICompletionProposal[] computeCompletionProposals(ITextViewer viewer, int offset) {
+		ICompletionProposal[][] offered = new ICompletionProposal[1][];
+		Display.getDefault().syncExec(() -> offered[0] = viewer.getTextWidget() == null || viewer.getTextWidget().isDisposed() ? new ICompletionProposal[0]
+				: super.computeCompletionProposals(viewer, offset));
+		return offered[0];
 	}
 
 	/** A shape of a rule makes no sense inside of one. */
