@@ -23,7 +23,7 @@ final class TallyJob extends Job {
 
 	private final Consumer<Tally> answer;
 	private final DraftedBook drafted = new DraftedBook(Trade.catalogue());
-	private final LiveTally live = new LiveTally(Trade.catalogue());
+	private volatile LiveTally live = new LiveTally(Trade.catalogue());
 	private volatile Request newest;
 	private volatile Request answered;
 
@@ -41,7 +41,9 @@ final class TallyJob extends Job {
 		schedule(PAUSE_MILLIS);
 	}
 
+	/** Another book is opened: nothing of this one may stand in for its rules. */
 	void forget() {
+		live = new LiveTally(Trade.catalogue());
 		newest = null;
 		cancel();
 	}
