@@ -17,7 +17,8 @@ import org.setwright.trade.catalogue.Value;
 
 /**
  * Proves that two rules can never speak on the same job: somewhere their conditions contradict each other. Whenever one of the
- * two speaks, the other one is certainly out and not merely held open. Finding no contradiction proves nothing.
+ * two speaks, the other one is certainly out and not merely held open; so an unknown answer, which holds a test of it open, is
+ * no contradiction. Finding none proves nothing.
  */
 final class Apart {
 	private final FindingOrder findings;
@@ -85,11 +86,7 @@ final class Apart {
 		}
 		Test.OfField a = (Test.OfField) one;
 		Test.OfField b = (Test.OfField) other;
-		return a.field().equals(b.field()) && (wantsUnknown(a) != wantsUnknown(b) || disjoint(a, b));
-	}
-
-	private static boolean wantsUnknown(Test.OfField test) {
-		return test instanceof Test.IsUnknown is && is.unknown();
+		return a.field().equals(b.field()) && disjoint(a, b);
 	}
 
 	private static boolean disjoint(Test.OfField one, Test.OfField other) {

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import org.setwright.book.ExpectedCheck;
-import org.setwright.book.ExpectedItem;
 import org.setwright.book.ItemList;
 import org.setwright.book.JobCase;
 import org.setwright.check.Progress;
@@ -51,7 +49,7 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 		for (JobCase job : jobs) {
 			Rehearsal rehearsal = edition.rehearse(job.job());
 			if (job.expectations() > 0 && met(job, rehearsal.outcome())) {
-				watches.add(new Watch(job, rehearsal));
+				watches.add(new Watch(job, rehearsal, new Readings(job)));
 			} else {
 				left.add(job);
 			}
@@ -96,7 +94,7 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 		return tried.isEmpty() ? 1 : 1 - (double) survivors().size() / tried.size();
 	}
 
-	private record Watch(JobCase job, Rehearsal rehearsal) {
+	private record Watch(JobCase job, Rehearsal rehearsal, Readings readings) {
 		/** A quick look: whether anything this job expects can depend on what the mistake touches. */
 		boolean asksFor(Mistake mistake) {
 			return Stream.concat(Stream.of(mistake.rule()), mistake.instead().stream()).flatMap(r -> r.then().stream())
@@ -105,18 +103,13 @@ public record Strength(List<Tried> tried, List<JobCase> left) {
 
 		private boolean asksFor(Action action) {
 			if (action instanceof Action.Propose propose) {
-				return job.expected().containsKey(propose.setting()) || job.items().stream().anyMatch(Watch::readsSettings);
+				return job.expected().containsKey(propose.setting()) || readings.matter(propose.setting());
 			}
 			return action instanceof Action.Find || asksFor(action instanceof Action.Warn ? ItemList.Topic.CAUTIONS : ItemList.Topic.START_UP);
 		}
 
 		private boolean asksFor(ItemList.Topic topic) {
 			return job.items().stream().anyMatch(i -> i.list().topic() == topic);
-		}
-
-		/** The words of a start-up check may say what a setting comes to. */
-		private static boolean readsSettings(ExpectedItem item) {
-			return item instanceof ExpectedCheck check && !check.byRule() && !check.words().isEmpty();
 		}
 
 		boolean notices(Amendment amendment) {

@@ -25,11 +25,12 @@ class ApartTest {
 			IndoorUnit( kind != BOILER )                ; IndoorUnit( kind == BOILER )                    ; never
 			IndoorUnit( kind not in ( BOILER ) )        ; IndoorUnit( kind == BOILER )                    ; never
 			IndoorUnit( kind != BOILER )                ; IndoorUnit( kind == FURNACE )                   ; perhaps
-			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( fuel == OIL )                       ; never
-			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( fuel != OIL )                       ; never
+			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( fuel == OIL )                       ; perhaps
+			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( fuel != OIL )                       ; perhaps
 			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( fuel == UNKNOWN )                   ; perhaps
-			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( $f : fuel, stages == 1 )            ; never
-			IndoorUnit( fuel == OIL || fuel == UNKNOWN ) ; IndoorUnit( fuel == ELECTRIC )                 ; never
+			IndoorUnit( fuel == UNKNOWN )               ; IndoorUnit( $f : fuel, stages == 1 )            ; perhaps
+			IndoorUnit( fuel == OIL || fuel == UNKNOWN ) ; IndoorUnit( fuel == ELECTRIC )                 ; perhaps
+			IndoorUnit( fuel == OIL || fuel == PROPANE ) ; IndoorUnit( fuel == ELECTRIC )                 ; never
 			IndoorUnit( fuel == OIL || stages == 1 )    ; IndoorUnit( fuel == ELECTRIC )                  ; perhaps
 			IndoorUnit( stages >= 2 )                   ; IndoorUnit( stages == 1 )                       ; never
 			IndoorUnit( stages >= 2 )                   ; IndoorUnit( stages < 2 )                        ; never
