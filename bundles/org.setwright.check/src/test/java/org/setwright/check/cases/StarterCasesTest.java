@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.setwright.book.Book;
 import org.setwright.book.BookReader;
+import org.setwright.book.ItemList;
 import org.setwright.book.JobCase;
 import org.setwright.check.Progress;
 import org.setwright.engine.Edition;
@@ -45,8 +46,8 @@ class StarterCasesTest {
 		}
 		assertTrue(jobs.stream().flatMap(j -> j.expected().values().stream())
 				.anyMatch(e -> e instanceof JobCase.Settled s && s.within().isPresent()), "a tolerance");
-		for (boolean appears : new boolean[] { true, false }) {
-			assertTrue(jobs.stream().flatMap(j -> j.cautions().stream()).anyMatch(c -> c.appears() == appears), "cautions " + appears);
+		for (ItemList list : ItemList.values()) {
+			assertTrue(jobs.stream().anyMatch(j -> !j.items(list).isEmpty()), list.key());
 		}
 		assertTrue(Arrays.asList(Standing.values()).stream().filter(s -> s != Standing.NOT_MET).allMatch(s -> CHECK.count(s) > 0));
 	}
