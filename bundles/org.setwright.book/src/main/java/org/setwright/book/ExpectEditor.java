@@ -97,8 +97,9 @@ final class ExpectEditor {
 
 	private static boolean says(YamlNode node, ExpectedItem item) {
 		Entry only = node instanceof Mapping mapping ? mapping.entries().get(0) : null;
-		return ItemText.read(item.list(), only == null ? ((Scalar) node).text() : only.key().text(), only == null ? "" : ((Scalar) only.value()).text(), item.at())
-				.filter(item::same).isPresent();
+		String head = only == null ? ((Scalar) node).text() : only.key().text();
+		String words = only == null ? "" : ((Scalar) only.value()).text();
+		return ItemText.read(item.list(), head, words, item.at()).filter(item::same).isPresent();
 	}
 
 	private Optional<Mapping> expected() {
