@@ -121,6 +121,15 @@ class ComparingTest {
 	}
 
 	@Test
+	void aFewRulesThatFaredTheSameAreNamedInTheMessage() throws IOException, NotDone {
+		try (Shop shop = Shop.in(folder)) {
+			shop.write("rules/a.drl", A + B).keep("Before");
+			shop.write("rules/a.drl", A.replace("1 )", "2 )") + B.replace("COOLING", "HEATING"));
+			assertEquals("\"A\", \"B\": changed\n\n- \"A\": outcome changed\n- \"B\": outcome changed", shop.editions().suggestion());
+		}
+	}
+
+	@Test
 	void textsStandSideBySideWithWhatChangedMarked() {
 		SideBySide texts = SideBySide.of("when\n  a\n  b\nthen\n  c\n", "when\n  a\n  x\n  y\nthen\n  c\n");
 		assertEquals(List.of("when|when", "  a|  a", "*  b|  x", "*|  y", "then|then", "  c|  c"),

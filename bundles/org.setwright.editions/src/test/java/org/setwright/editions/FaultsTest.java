@@ -122,6 +122,11 @@ class FaultsTest {
 			assertTrue(refused.what().startsWith("A part of the history cannot be read"), refused.getMessage());
 			assertTrue(refused.remedy().startsWith("The files you work on are not touched. Fetch the history anew"), refused.remedy());
 			assertThrows(NotDone.class, () -> shop.editions().restore(first));
+			Kept again = shop.write("rules/a.drl", A + B.replace("COOLING", "HEATING")).keep("Heating");
+			try (EditionsOf fresh = EditionsOf.find(folder, Trade.catalogue(), List.of()).orElseThrow()) {
+				assertEquals(List.of("\"B\": outcome changed"), fresh.changes(fresh.at(second), fresh.at(again)).rules().stream().map(c -> c.shown()).toList());
+			}
+			shop.write("rules/a.drl", A + B);
 			assertEquals(A + B, shop.read("rules/a.drl"));
 			assertEquals("Third", shop.write("rules/a.drl", B).keep("Third").title());
 		}

@@ -149,6 +149,25 @@ class JoiningTest {
 	}
 
 	@Test
+	void linesThatHaveCrossedBeforeAskRatherThanGuess() throws IOException, NotDone {
+		try (Shop shop = Shop.in(folder)) {
+			shop.write("rules/a.drl", A).keep("First");
+			trial(shop, "rules/a.drl", A + "\n" + B, A + "\n" + C);
+			String main = shop.editions().repo().line().orElseThrow();
+			String before = shop.git("rev-parse", "HEAD");
+			join(shop, shop.editions().lines().join("trial"));
+			shop.write("rules/a.drl", shop.read("rules/a.drl").replace("STAGES, 1", "STAGES, 2")).keep("Two");
+			shop.editions().lines().open("trial");
+			join(shop, shop.editions().lines().join(before));
+			shop.write("rules/a.drl", shop.read("rules/a.drl").replace("COOLING", "HEATING")).keep("Heating");
+			JoinPlan plan = shop.editions().lines().join(main);
+			assertEquals(2, plan.joining().bases().size());
+			assertEquals(List.of("rules/a.drl"), plan.conflicts().stream().map(Conflict::what).toList());
+			assertThrows(NotDone.class, () -> join(shop, plan));
+		}
+	}
+
+	@Test
 	void workThatIsNotKeptIsNeverOverwrittenByJoiningOrGoingOver() throws IOException, NotDone {
 		try (Shop shop = Shop.in(folder)) {
 			shop.write("rules/a.drl", A).keep("First");

@@ -173,6 +173,14 @@ class SigningTest {
 			shop.git("verify-tag", signed.mark());
 			shop.git("verify-commit", "HEAD");
 			assertTrue(verify(shop).fit());
+			shop.editions().lines().begin("trial");
+			shop.write("rules/a.drl", A.replace("always", "mostly")).keep("There", Shop.MARIT);
+			shop.git("checkout", "-q", "-");
+			shop.write("jobs/two.yaml", MET.replace("One", "Two")).keep("Here", Shop.MARIT);
+			shop.editions().lines().keepJoined(shop.editions().lines().join("trial"), "Joined", Optional.of(Shop.MARIT));
+			shop.git("verify-commit", "HEAD");
+			shop.editions().restore(signed.edition());
+			shop.keep("As signed", Shop.MARIT);
 			Files.writeString(folder.resolve("allowed"), "");
 			assertEquals(Tag.Signature.NOT_ACCEPTED, shop.editions().signOffs().all().get(0).key());
 			assertEquals(List.of("The key that signed edition ID is not accepted."), lacks(shop));

@@ -12,6 +12,7 @@ import org.setwright.command.terminal.Style;
 import org.setwright.command.terminal.Surroundings;
 import org.setwright.editions.EditionsOf;
 import org.setwright.editions.impact.Cause;
+import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.since.Origin;
 import org.setwright.editions.since.Since;
@@ -53,7 +54,11 @@ public final class SinceCommand extends EditionsQuestion {
 			items.add(item);
 		}
 		String last = since.passedOver().isEmpty() ? "" : "Passed over, because they have errors: "
-				+ since.passedOver().stream().map(k -> k.id().shown()).collect(Collectors.joining(", ")) + ".";
+				+ since.passedOver().stream().map(k -> k.id().shown()).collect(Collectors.joining(", ")) + ". ";
+		List<Kept> later = new ArrayList<>(editions.history(asked.path()));
+		List<Kept> all = editions.history();
+		later.removeIf(k -> since.origins().stream().noneMatch(o -> all.indexOf(k) < all.indexOf(o.edition())));
+		last += later.isEmpty() ? "" : "The job's own file changed later, in edition " + later.get(0).shown() + "; asked was with the answers it has now.";
 		return Told.fine("since", book, asked.name() + ": " + wanted.label() + " is " + since.value(), "origins", COLUMNS, items, last);
 	}
 }

@@ -200,11 +200,12 @@ public record Joining(String ours, String theirs, List<String> bases, Map<String
 			commit.setCommitter(repo.ident(by));
 			commit.setMessage(message);
 			commit.setEncoding(java.nio.charset.StandardCharsets.UTF_8);
+			OwnSigner.use(repo, commit, by);
 			ObjectId made = inserter.insert(commit);
 			inserter.flush();
 			moveTo(repo, one, walk.parseCommit(made), "join: " + message.lines().findFirst().orElse(""));
 			return made.name();
-		} catch (IOException | RuntimeException e) {
+		} catch (IOException | org.eclipse.jgit.api.errors.GitAPIException | RuntimeException e) {
 			throw Faults.of(e, "join the two lines", repo);
 		}
 	}

@@ -7,12 +7,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jgit.api.CommitCommand;
+import org.eclipse.jgit.api.errors.GitAPIException;
+import org.eclipse.jgit.lib.CommitBuilder;
 import org.eclipse.jgit.lib.GpgConfig;
 import org.eclipse.jgit.lib.GpgSignature;
 import org.eclipse.jgit.lib.PersonIdent;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.Signer;
 import org.eclipse.jgit.transport.CredentialsProvider;
+import org.setwright.editions.kept.Who;
 
 /** Signs with the program that the user's own Git is set up to sign with; no key is ever read here. */
 final class OwnSigner implements Signer {
@@ -30,6 +33,14 @@ final class OwnSigner implements Signer {
 		GpgConfig config = new GpgConfig(repo.git().getConfig());
 		if (config.isSignCommits()) {
 			commit.setSign(true).setSigningKey(config.getSigningKey()).setSigner(new OwnSigner(config));
+		}
+	}
+
+	/** Signs {@code commit} when the user's Git signs commits. */
+	static void use(Repo repo, CommitBuilder commit, Who by) throws IOException, GitAPIException {
+		GpgConfig config = new GpgConfig(repo.git().getConfig());
+		if (config.isSignCommits()) {
+			new OwnSigner(config).signObject(repo.git(), config, commit, repo.ident(by), config.getSigningKey(), null);
 		}
 	}
 
