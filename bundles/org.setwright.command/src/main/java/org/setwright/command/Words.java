@@ -26,7 +26,8 @@ final class Words implements Runnable {
 
 	@Override
 	public void run() {
-		throw new ParameterException(spec.commandLine(), "Say what to show: jobs, setup, landing, startup, why, silent, instead, matters, apart, read, check, accept, coverage, strength, import, export, "
+		throw new ParameterException(spec.commandLine(),
+				"Say what to show: jobs, setup, landing, startup, why, silent, instead, matters, apart, read, check, accept, coverage, strength, import, export, "
 				+ "editions, keep, changes, answers, since, restore, trial, join, receive, send, remark, review, sign, verify, words or bench.");
 	}
 }

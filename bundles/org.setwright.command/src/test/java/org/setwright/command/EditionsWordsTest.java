@@ -92,8 +92,10 @@ class EditionsWordsTest {
 		story.append(story(0, "keep", "--because", "The new pumps heat with the valve powered."));
 		change("rules/pump.drl", "Most pumps power", "Nearly all pumps power");
 		story.append(story(0, "keep", "--message", "Plainer words"));
-		story.append(story(0, "editions")).append(story(0, "editions", "--rule", "needs its valve")).append(story(0, "editions", "--file", "rules/fan.drl"));
-		story.append(story(0, "answers", "needs its valve")).append(story(0, "answers", "rules/fan.drl:3")).append(story(2, "answers", "rules/fan.drl:900"));
+		story.append(story(0, "editions")).append(story(0, "editions", "--rule", "needs its valve"))
+				.append(story(0, "editions", "--file", "rules/fan.drl"));
+		story.append(story(0, "answers", "needs its valve")).append(story(0, "answers", "rules/fan.drl:3"))
+				.append(story(2, "answers", "rules/fan.drl:900"));
 		story.append(story(0, "since", "larch", "fan minutes")).append(story(2, "since", "nobody", "valve"));
 		story.append(story(0, "restore", "HEAD~2", "--rule", "large house")).append(story(3, "restore", "HEAD~2")).append(story(3, "restore", "feedfeed"));
 		story.append(story(0, "changes", "HEAD~2")).append(story(0, "changes", "HEAD~1", "HEAD~1"));
@@ -114,7 +116,8 @@ class EditionsWordsTest {
 		story.append(story(3, "trial", "nowhere")).append(story(1, "join", "winter")).append(story(2, "join", "winter", "--there", "no such"));
 		story.append(story(0, "join", "winter", "--there", "large house")).append(story(0, "join", "winter"));
 		git("init", "-q", "--bare", "-b", "main", folder.resolve("place.git").toString());
-		story.append(story(3, "send")).append(story(0, "send", "shop", "--address", folder.resolve("place.git").toString())).append(story(0, "send", "shop"));
+		story.append(story(3, "send")).append(story(0, "send", "shop", "--address", folder.resolve("place.git").toString()))
+				.append(story(0, "send", "shop"));
 		story.append(story(0, "receive", "shop")).append(story(0, "trial"));
 		Golden.check("editions-joined.txt", story.toString());
 	}
@@ -128,8 +131,10 @@ class EditionsWordsTest {
 		at.type("keep", "--because", "Somebody has to sign from now on.");
 		StringBuilder story = new StringBuilder(story(1, "verify")).append(story(0, "remark"));
 		story.append(story(0, "remark", "Is that so in a cold place?", "--rule", "large house")).append(story(3, "sign")).append(story(0, "review"));
-		story.append(story(0, "remark", "Yes, see the sheet.", "--on", "large", "--settles")).append(story(0, "remark", "Measured.", "--job", "larch", "--setting", "fan minutes", "--settles"));
-		story.append(story(0, "remark")).append(story(0, "keep", "--message", "Remarks")).append(story(0, "sign", "--note", "Ready for the winter.")).append(story(0, "verify"));
+		story.append(story(0, "remark", "Yes, see the sheet.", "--on", "large", "--settles"))
+				.append(story(0, "remark", "Measured.", "--job", "larch", "--setting", "fan minutes", "--settles"));
+		story.append(story(0, "remark")).append(story(0, "keep", "--message", "Remarks")).append(story(0, "sign", "--note", "Ready for the winter."))
+				.append(story(0, "verify"));
 		story.append(story(0, "setup", "mill")).append(story(0, "editions"));
 		change("rules/fan.drl", "\"20 min\"", "\"25 min\"");
 		at.type("keep", "--because", "Longer.");
@@ -148,7 +153,8 @@ class EditionsWordsTest {
 		at.type("keep", "--because", "In force.");
 		git("init", "-q", "--bare", "-b", "main", folder.resolve("place.git").toString());
 		at.type("send", "shop", "--address", folder.resolve("place.git").toString());
-		for (String words : List.of("editions", "keep", "changes HEAD~1 HEAD", "answers", "since larch valve", "trial", "join winter", "send shop", "remark Why?", "review", "restore HEAD~1 --rule large",
+		for (String words : List.of("editions", "keep", "changes HEAD~1 HEAD", "answers", "since larch valve", "trial", "join winter", "send shop",
+				"remark Why?", "review", "restore HEAD~1 --rule large",
 				"verify")) {
 			described(words);
 		}
@@ -157,7 +163,8 @@ class EditionsWordsTest {
 		described("sign");
 		Set<String> fields = new TreeSet<>(OutputPageTest.fields(at.type("setup", "larch", "--as", "json").out()));
 		fields.removeIf(f -> !f.startsWith("edition"));
-		assertEquals(OutputPageTest.described("setup").stream().filter(f -> f.startsWith("edition")).collect(Collectors.toCollection(TreeSet::new)), fields);
+		assertEquals(OutputPageTest.described("setup").stream().filter(f -> f.startsWith("edition")).collect(Collectors.toCollection(TreeSet::new)),
+				fields);
 	}
 
 	private void described(String typed) throws IOException {
@@ -166,7 +173,8 @@ class EditionsWordsTest {
 		String header = csv.out().lines().findFirst().orElseThrow(() -> new AssertionError(typed + ": " + csv.err()));
 		assertTrue(OutputPageTest.page().contains("| `" + word + "` | `" + header + "` |"), word + ": " + header);
 		if (!word.equals("restore") && !word.equals("keep")) {
-			assertEquals(String.join("\n", OutputPageTest.described(word)), String.join("\n", OutputPageTest.fields(at.type((typed + " --as json").split(" ")).out())));
+			assertEquals(String.join("\n", OutputPageTest.described(word)), String.join("\n",
+					OutputPageTest.fields(at.type((typed + " --as json").split(" ")).out())));
 		}
 	}
 }

@@ -62,7 +62,9 @@ class ReadmeTest {
 	void everyWordInItsTableExists() throws IOException {
 		Matcher row = Pattern.compile("^\\| `./setwright (\\w+)", Pattern.MULTILINE).matcher(Files.readString(README));
 		List<String> words = row.results().map(m -> m.group(1)).filter(w -> !w.equals("open")).distinct().toList();
-		assertEquals(List.of("jobs", "setup", "landing", "startup", "why", "silent", "instead", "matters", "apart", "read", "check", "accept", "coverage", "strength", "import", "export", "editions", "keep", "changes", "answers", "since", "restore", "trial", "join", "receive", "send", "remark", "review", "sign", "verify", "words", "bench"), words);
+		assertEquals(List.of("jobs", "setup", "landing", "startup", "why", "silent", "instead", "matters", "apart", "read", "check", "accept", "coverage",
+				"strength", "import", "export", "editions", "keep", "changes", "answers", "since", "restore", "trial", "join", "receive", "send", "remark",
+				"review", "sign", "verify", "words", "bench"), words);
 		words.forEach(w -> assertEquals(0, Typed.in(folder).type(w, "--help").exit(), w));
 	}
 

@@ -38,7 +38,8 @@ class ServerHookTest {
 		Path shop = folder.resolve("shop");
 		run(folder, 0, "git", "init", "-q", "--bare", "-b", "main", place.toString());
 		run(folder, 0, "git", "init", "-q", "-b", "main", shop.toString());
-		for (String[] set : new String[][] { { "user.name", "Trine Aasen" }, { "user.email", "trine@fennimore.example" }, { "commit.gpgSign", "false" }, { "tag.gpgSign", "false" } }) {
+		for (String[] set : new String[][] { { "user.name", "Trine Aasen" }, { "user.email", "trine@fennimore.example" }, { "commit.gpgSign", "false" },
+				{ "tag.gpgSign", "false" } }) {
 			run(shop, 0, "git", "config", set[0], set[1]);
 		}
 		hook(place);
@@ -67,7 +68,8 @@ class ServerHookTest {
 		Matcher shown = HOOK.matcher(Files.readString(Path.of("EDITIONS.md")));
 		assertTrue(shown.find(), "EDITIONS.md shows no hook");
 		Path program = folder.resolve("setwright");
-		Files.writeString(program, "#!/bin/sh\nexec '" + Path.of(System.getProperty("java.home"), "bin", "java") + "' -cp '" + System.getProperty("java.class.path") + "' "
+		Files.writeString(program, "#!/bin/sh\nexec '" + Path.of(System.getProperty("java.home"), "bin", "java") + "' -cp '"
+				+ System.getProperty("java.class.path") + "' "
 				+ Main.class.getName() + " \"$@\"\n");
 		Path hook = place.resolve("hooks/pre-receive");
 		Files.createDirectories(hook.getParent());

@@ -142,7 +142,8 @@ public final class EditionsOf implements AutoCloseable {
 		if (name.equals("last")) {
 			return demandLast();
 		} else if (name.equals("signed")) {
-			return signOffs().before(demandLast()).orElseThrow(() -> new NotDone("No edition of this line has been signed.", "Name another edition.")).edition();
+			return signOffs().before(demandLast()).orElseThrow(() -> new NotDone("No edition of this line has been signed.", "Name another edition."))
+					.edition();
 		}
 		Optional<String> commit = repo.commit(name);
 		if (commit.isEmpty()) {
@@ -226,7 +227,8 @@ public final class EditionsOf implements AutoCloseable {
 			throw new NotDone("An edition needs a message.", "Say what changed, and why.");
 		}
 		String commit = Keeping.commit(repo, now.notKept(), message, author);
-		return log().at(commit).orElseThrow(() -> new NotDone("What was kept holds no book.yaml, so it is no edition of a book.", "Make the file, and keep again."));
+		return log().at(commit).orElseThrow(() -> new NotDone("What was kept holds no book.yaml, so it is no edition of a book.",
+				"Make the file, and keep again."));
 	}
 
 	// --- who answers -------------------------------------------------------------------------------------------------
@@ -249,7 +251,8 @@ public final class EditionsOf implements AutoCloseable {
 		List<Answer> answers = new ArrayList<>();
 		for (WrittenRule rule : rules) {
 			RuleChange change = inHand.getOrDefault(rule, new RuleChange(Optional.empty(), Optional.of(rule), Set.of()));
-			answers.add(new Answer(rule, Optional.of(change).filter(c -> c.kind() != RuleChange.Kind.SAME), change.before().map(steps::get).orElse(List.of())));
+			answers.add(new Answer(rule, Optional.of(change).filter(c -> c.kind() != RuleChange.Kind.SAME), change.before().map(steps::get)
+					.orElse(List.of())));
 		}
 		return answers;
 	}
@@ -275,13 +278,15 @@ public final class EditionsOf implements AutoCloseable {
 	 */
 	public String restore(Kept edition, String name) throws NotDone {
 		BookAt then = at(edition);
-		WrittenRule old = then.rule(name).orElseThrow(() -> new NotDone("There was no rule called " + name + " in edition " + edition.id() + ".", "See with history what it was called."));
+		WrittenRule old = then.rule(name).orElseThrow(() -> new NotDone("There was no rule called " + name + " in edition " + edition.id() + ".",
+				"See with history what it was called."));
 		BookAt hand = inHand();
 		Optional<WrittenRule> now = descendant(old, then, hand);
 		if (now.isPresent()) {
 			for (Answer answer : answers(List.of(now.get()))) {
 				if (answer.inHand().isPresent()) {
-					throw new NotDone("The rule " + now.get().shown() + " has work that is not kept, and it would be overwritten.", "Keep it as an edition first, or undo it.");
+					throw new NotDone("The rule " + now.get().shown() + " has work that is not kept, and it would be overwritten.",
+							"Keep it as an edition first, or undo it.");
 				}
 			}
 			if (RuleChange.between(old, now.get()).isEmpty()) {

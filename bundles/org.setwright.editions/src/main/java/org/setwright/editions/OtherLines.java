@@ -25,7 +25,13 @@ public final class OtherLines {
 		repo = editions.repo();
 	}
 
-	/** One line. @param open whether it is the open one @param elsewhere whether it is of another place, as last fetched @param at empty when it holds no book */
+	/**
+	 * One line.
+	 *
+	 * @param open whether it is the open one
+	 * @param elsewhere whether it is of another place, as last fetched
+	 * @param at empty when it holds no book
+	 */
 	public record Line(String name, boolean open, boolean elsewhere, Optional<Kept> at) {
 	}
 

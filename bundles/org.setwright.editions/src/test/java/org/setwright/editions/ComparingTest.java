@@ -23,7 +23,8 @@ import org.setwright.editions.lineage.Answer;
 class ComparingTest {
 	private static final String PUMP = "OutdoorUnit( kind == AIR_SOURCE_HEAT_PUMP )";
 	private static final String A = Shop.rule("A", "shop practice", PUMP, "propose( COOL_STAGES, 1 );");
-	private static final String B = Shop.rule("B", "shop practice", "OutdoorUnit( maker == \"Norrvik\" )", "propose( CHANGEOVER_VALVE, ENERGISED_IN_COOLING );");
+	private static final String B = Shop.rule("B", "shop practice", "OutdoorUnit( maker == \"Norrvik\" )",
+			"propose( CHANGEOVER_VALVE, ENERGISED_IN_COOLING );");
 	private static final String TABLE = "outdoor unit maker,=> changeover valve,authority,source,because\n"
 			+ "Norrvik,energised in heating,maker's instructions,sheet NV-12,Norrvik powers its valve to heat.\n"
 			+ "Larchwick,energised in cooling,maker's instructions,guide 4-B,Larchwick powers its valve to cool.\n";
@@ -50,7 +51,8 @@ class ComparingTest {
 
 	@Test
 	void outcomeAndAuthorityAreTold() throws IOException, NotDone {
-		assertEquals("CHANGED \"A\": outcome and authority changed", changed(A, A.replace("STAGES, 1", "STAGES, 2").replace("shop practice", "observed on site")));
+		assertEquals("CHANGED \"A\": outcome and authority changed", changed(A, A.replace("STAGES, 1", "STAGES, 2")
+				.replace("shop practice", "observed on site")));
 	}
 
 	@Test
@@ -73,7 +75,8 @@ class ComparingTest {
 	@Test
 	void aRenamedRuleIsNotTakenForANewOneThatGotItsOldName() throws IOException, NotDone {
 		String other = Shop.rule("A", "code or safety", "not AuxiliaryHeat( )", "find( COMPRESSOR_ALONE );\n    propose( AUXILIARY_STAGES, 0 );");
-		assertEquals("MOVED \"Cooling in one step\": renamed from \"A\"\nADDED \"A\": added", changed(A, A.replace("rule \"A\"", "rule \"Cooling in one step\"") + "\n" + other));
+		assertEquals("MOVED \"Cooling in one step\": renamed from \"A\"\nADDED \"A\": added",
+				changed(A, A.replace("rule \"A\"", "rule \"Cooling in one step\"") + "\n" + other));
 	}
 
 	@Test
@@ -103,9 +106,12 @@ class ComparingTest {
 		try (Shop shop = Shop.in(folder)) {
 			shop.write("jobs/one.yaml", Shop.job("One", 1)).write("jobs/two.yaml", Shop.job("Two", 1)).write("jobs/three.yaml", Shop.job("Three", 1))
 					.write("jobs/four.yaml", Shop.job("Four", 1)).keep("Before");
-			shop.write("jobs/one.yaml", Shop.job("One", 2)).write("jobs/two.yaml", Shop.job("Two", 1) + "expect: { cooling stages: 1 }\n").delete("jobs/three.yaml")
-					.write("jobs/third.yaml", Shop.job("Three", 1)).write("jobs/four.yaml", "# checked\n" + Shop.job("Four", 1)).write("jobs/five.yaml", Shop.job("Five", 1));
-			assertEquals(List.of("Five: added", "Four: words changed", "One: answers changed", "Three: moved from jobs/three.yaml", "Two: expectations changed"),
+			shop.write("jobs/one.yaml", Shop.job("One", 2)).write("jobs/two.yaml", Shop.job("Two", 1) + "expect: { cooling stages: 1 }\n")
+					.delete("jobs/three.yaml")
+					.write("jobs/third.yaml", Shop.job("Three", 1)).write("jobs/four.yaml", "# checked\n" + Shop.job("Four", 1))
+							.write("jobs/five.yaml", Shop.job("Five", 1));
+			assertEquals(List.of("Five: added", "Four: words changed", "One: answers changed", "Three: moved from jobs/three.yaml",
+					"Two: expectations changed"),
 					shop.editions().notKept().jobs().stream().map(j -> j.job().name() + ": " + j.what()).sorted().toList());
 		}
 	}
@@ -115,7 +121,8 @@ class ComparingTest {
 		try (Shop shop = Shop.in(folder)) {
 			shop.write("rules/a.drl", A).keep("Before");
 			assertEquals("\"A\": outcome changed", Suggestion.message(shop.write("rules/a.drl", A.replace("1 )", "2 )")).editions().notKept()));
-			String message = Suggestion.message(shop.write("rules/a.drl", A.replace("1 )", "2 )") + B).write("book.yaml", "book: New name\n").editions().notKept());
+			String message = Suggestion.message(shop.write("rules/a.drl", A.replace("1 )", "2 )") + B).write("book.yaml", "book: New name\n").editions()
+					.notKept());
 			assertEquals("1 rule changed, 1 rule added, book.yaml changed\n\n- \"A\": outcome changed\n- \"B\": added\n- book.yaml: changed", message);
 		}
 	}
@@ -141,11 +148,13 @@ class ComparingTest {
 		try (Shop shop = Shop.in(folder)) {
 			shop.write("rules/a.drl", A + "\n" + B).write("tables/makers.csv", TABLE).keep("First", Shop.TRINE);
 			Kept changed = shop.write("rules/a.drl", A.replace("STAGES, 1", "STAGES, 2") + "\n" + B).keep("Two stages\n\nThe new units have two.", Shop.ODD);
-			Kept moved = shop.write("rules/a.drl", B).write("rules/cool.drl", A.replace("STAGES, 1", "STAGES, 2").replace("rule \"A\"", "rule \"Cooling\"")).keep("In order", Shop.MARIT);
+			Kept moved = shop.write("rules/a.drl", B).write("rules/cool.drl", A.replace("STAGES, 1", "STAGES, 2").replace("rule \"A\"", "rule \"Cooling\""))
+					.keep("In order", Shop.MARIT);
 			Kept reworded = shop.write("rules/cool.drl", shop.read("rules/cool.drl").replace("always been so", "worked")).keep("Plainer", Shop.TRINE);
 			Answer answer = shop.editions().answerAt("rules/cool.drl", 6).orElseThrow();
 			assertEquals("Cooling", answer.rule().name());
-			assertEquals(List.of("Plainer: wording changed", "In order: renamed from \"A\"; moved from rules/a.drl", "Two stages: outcome changed", "First: added"),
+			assertEquals(List.of("Plainer: wording changed", "In order: renamed from \"A\"; moved from rules/a.drl", "Two stages: outcome changed",
+					"First: added"),
 					answer.steps().stream().map(s -> s.edition().title() + ": " + s.change().what()).toList());
 			assertEquals(List.of(changed, reworded), List.of(answer.mattered().orElseThrow().edition(), answer.last().orElseThrow().edition()));
 			assertEquals("The new units have two.", answer.mattered().orElseThrow().edition().reason());

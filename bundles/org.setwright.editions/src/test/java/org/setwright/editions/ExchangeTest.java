@@ -122,7 +122,8 @@ class ExchangeTest {
 			};
 			assertTrue(one.editions().lines().send("shop", person));
 			assertEquals(List.of(server.address("place.git")), asked);
-			assertEquals("shop does not let you in.", assertThrows(NotDone.class, () -> one.editions().lines().fetch("shop", where -> Optional.of(new Login("odd", "wrong")))).what());
+			assertEquals("shop does not let you in.", assertThrows(NotDone.class, () -> one.editions().lines()
+					.fetch("shop", where -> Optional.of(new Login("odd", "wrong")))).what());
 			try (java.util.stream.Stream<Path> files = Files.walk(one.folder())) {
 				for (Path file : files.filter(Files::isRegularFile).toList()) {
 					assertFalse(new String(Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1).contains("secret-word"), file.toString());
@@ -136,7 +137,8 @@ class ExchangeTest {
 	@Test
 	void theUsersOwnHelperIsAskedFirstAndToldWhatWasRight() throws IOException, NotDone {
 		Path helper = folder.resolve("helper");
-		Files.writeString(helper, "#!/bin/sh\necho \"$1\" >> '" + folder.resolve("told") + "'\n[ \"$1\" = get ] && printf 'username=odd\\npassword=secret-word\\n'\nexit 0\n");
+		Files.writeString(helper, "#!/bin/sh\necho \"$1\" >> '" + folder.resolve("told")
+				+ "'\n[ \"$1\" = get ] && printf 'username=odd\\npassword=secret-word\\n'\nexit 0\n");
 		helper.toFile().setExecutable(true);
 		try (GitServer server = GitServer.plain(folder, "odd", "secret-word"); Shop one = shop("one", server.address("place.git"))) {
 			one.git("config", "--add", "credential.helper", helper.toString());

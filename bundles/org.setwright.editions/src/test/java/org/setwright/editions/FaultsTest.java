@@ -49,9 +49,11 @@ class FaultsTest {
 	/** Runs {@link KeepOnce} in a process of its own. @param limit what the shell says before @return what it printed */
 	private static String keepElsewhere(Shop shop, String limit) throws IOException {
 		String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-		Process process = new ProcessBuilder("bash", "-c", limit + "exec \"$@\"", "bash", java, "-XX:-UsePerfData", "-cp", System.getProperty("java.class.path"),
+		Process process = new ProcessBuilder("bash", "-c", limit + "exec \"$@\"", "bash", java, "-XX:-UsePerfData", "-cp",
+				System.getProperty("java.class.path"),
 				KeepOnce.class.getName(), shop.folder().toString(), "From elsewhere").redirectErrorStream(true).start();
-		return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines().filter(l -> l.startsWith("kept") || l.startsWith("refused"))
+		return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines()
+				.filter(l -> l.startsWith("kept") || l.startsWith("refused"))
 				.findFirst().orElse("cut off");
 	}
 

@@ -58,9 +58,11 @@ class ImpactTest {
 	@Test
 	void twoChangesThatOnlyTogetherDoItAreNamedTogether() throws IOException, NotDone {
 		try (Shop shop = shop()) {
-			shop.write("rules/a.drl", ONE + FIND.replace("stages == 2", "stages == 2, maker == \"Larchwick\"") + TWO.replace("observed on site", "factory default")).keep("First");
+			shop.write("rules/a.drl", ONE + FIND.replace("stages == 2", "stages == 2, maker == \"Larchwick\"")
+					+ TWO.replace("observed on site", "factory default")).keep("First");
 			shop.write("rules/a.drl", ONE + FIND + TWO + Shop.rule("Unrelated", "shop practice", "AuxiliaryHeat( )", "propose( AUXILIARY_STAGES, 1 );"));
-			assertEquals(List.of("Large: cooling stages 1 -> 2 by \"Finds it\": condition changed together with \"Two stages\": authority changed"), told(impact(shop)));
+			assertEquals(List.of("Large: cooling stages 1 -> 2 by \"Finds it\": condition changed together with \"Two stages\": authority changed"),
+					told(impact(shop)));
 		}
 	}
 
@@ -89,10 +91,13 @@ class ImpactTest {
 		try (Shop shop = shop()) {
 			String table = "outdoor unit stages,=> cooling stages,authority,source\n2,2,shop practice,x\n1,1,shop practice,x\n";
 			shop.write("tables/stages.csv", table).keep("First");
-			shop.write("tables/stages.csv", table.replace("1,1,", "1,2,")).write("rules/b.drl", Shop.rule("One", "shop practice", "OutdoorUnit( stages == 2 )", "propose( COOL_STAGES, 1 );"));
-			assertEquals(List.of("Large: cooling stages 2 -> dispute: 1 or 2 by \"One\": added", "Small: cooling stages 1 -> 2 by table stages, row 2: outcome changed"), told(impact(shop)));
+			shop.write("tables/stages.csv", table.replace("1,1,", "1,2,")).write("rules/b.drl",
+					Shop.rule("One", "shop practice", "OutdoorUnit( stages == 2 )", "propose( COOL_STAGES, 1 );"));
+			assertEquals(List.of("Large: cooling stages 2 -> dispute: 1 or 2 by \"One\": added",
+					"Small: cooling stages 1 -> 2 by table stages, row 2: outcome changed"), told(impact(shop)));
 			shop.delete("tables/stages.csv").delete("rules/b.drl");
-			assertEquals(List.of("Large: cooling stages 2 -> gap by table stages, row 1: removed", "Small: cooling stages 1 -> gap by table stages, row 2: removed"), told(impact(shop)));
+			assertEquals(List.of("Large: cooling stages 2 -> gap by table stages, row 1: removed",
+					"Small: cooling stages 1 -> gap by table stages, row 2: removed"), told(impact(shop)));
 		}
 	}
 
@@ -125,7 +130,8 @@ class ImpactTest {
 		try (Shop shop = shop()) {
 			shop.write("rules/a.drl", ONE + FIND + TWO).keep("Two at first");
 			shop.write("rules/a.drl", ONE + FIND).keep("Not any more");
-			Kept back = shop.write("rules/a.drl", ONE + FIND + TWO.replace("observed on site", "code or safety")).write("rules/x.drl", "// nothing\n").keep("Again");
+			Kept back = shop.write("rules/a.drl", ONE + FIND + TWO.replace("observed on site", "code or safety")).write("rules/x.drl", "// nothing\n")
+					.keep("Again");
 			shop.write("rules/a.drl", ONE.replace("always", "mostly") + FIND + TWO.replace("observed on site", "code or safety")).keep("Reworded");
 			Since since = since(shop, "large", "cooling stages");
 			assertEquals("2", since.value());

@@ -22,7 +22,8 @@ class JoiningTest {
 	private static final String B = Shop.rule("B", "shop practice", PUMP, "propose( CHANGEOVER_VALVE, ENERGISED_IN_COOLING );");
 	private static final String C = Shop.rule("C", "shop practice", "not AuxiliaryHeat( )", "propose( AUXILIARY_STAGES, 0 );");
 	private static final String D = Shop.rule("D", "shop practice", "AuxiliaryHeat( )", "propose( AUXILIARY_STAGES, 1 );");
-	private static final String TABLE = "outdoor unit maker,=> changeover valve,authority,source\nNorrvik,energised in heating,maker's instructions,sheet NV-12\n";
+	private static final String TABLE = "outdoor unit maker,=> changeover valve,authority,source\nNorrvik,energised in heating,maker's "
+			+ "instructions,sheet NV-12\n";
 
 	@TempDir
 	Path folder;
@@ -58,7 +59,8 @@ class JoiningTest {
 	void aChangeARemovalAndAnAdditionOfTheOtherLineAllComeIn() throws IOException, NotDone {
 		try (Shop shop = Shop.in(folder)) {
 			shop.write("rules/a.drl", "// practice\n\n" + A + "\n" + B + "\n" + C).keep("First");
-			trial(shop, "rules/a.drl", "// practice\n\n" + A.replace("1 )", "2 )") + "\n" + B + "\n" + C, "// our practice\n\n" + A + "\n" + D + "\n" + C.replace("0 )", "1 )"));
+			trial(shop, "rules/a.drl", "// practice\n\n" + A.replace("1 )", "2 )") + "\n" + B + "\n" + C, "// our practice\n\n" + A + "\n" + D + "\n"
+					+ C.replace("0 )", "1 )"));
 			join(shop, shop.editions().lines().join("trial"));
 			assertEquals("// our practice\n\n" + A.replace("1 )", "2 )") + "\n" + D + "\n" + C.replace("0 )", "1 )"), shop.read("rules/a.drl"));
 		}
@@ -74,7 +76,8 @@ class JoiningTest {
 			JoinPlan plan = shop.editions().lines().join("trial");
 			Conflict conflict = plan.conflicts().get(0);
 			assertEquals("\"A\"", conflict.what());
-			assertEquals(List.of(A.strip(), true, true), List.of(conflict.base().orElseThrow(), conflict.ours().orElseThrow().contains("GROUND"), conflict.theirs().orElseThrow().contains("STAGES, 2")));
+			assertEquals(List.of(A.strip(), true, true), List.of(conflict.base().orElseThrow(), conflict.ours().orElseThrow().contains("GROUND"),
+					conflict.theirs().orElseThrow().contains("STAGES, 2")));
 			assertEquals("Decide which of the two holds, then join.", assertThrows(NotDone.class, () -> join(shop, plan)).remedy());
 			assertEquals(ours, shop.read("rules/a.drl"));
 			join(shop, plan.decided(shop.editions().repo(), conflict, conflict.theirs()));
@@ -99,12 +102,14 @@ class JoiningTest {
 	void rowsAreJoinedOneByOne() throws IOException, NotDone {
 		try (Shop shop = Shop.in(folder)) {
 			shop.write("tables/makers.csv", TABLE).keep("First");
-			trial(shop, "tables/makers.csv", TABLE + "Larchwick,energised in cooling,maker's instructions,guide 4-B\nTarn,energised in cooling,shop practice,x\n",
+			trial(shop, "tables/makers.csv", TABLE + "Larchwick,energised in cooling,maker's instructions,guide 4-B\nTarn,energised in cooling,shop "
+					+ "practice,x\n",
 					TABLE.replace("heating", "cooling") + "Tarn,energised in heating,shop practice,x\n");
 			JoinPlan plan = shop.editions().lines().join("trial");
 			assertEquals(List.of("table makers, row 3"), plan.conflicts().stream().map(Conflict::what).toList());
 			join(shop, plan.decided(shop.editions().repo(), plan.conflicts().get(0), plan.conflicts().get(0).ours()));
-			assertEquals(TABLE.replace("heating", "cooling") + "Larchwick,energised in cooling,maker's instructions,guide 4-B\nTarn,energised in cooling,shop practice,x\n",
+			assertEquals(TABLE.replace("heating", "cooling")
+					+ "Larchwick,energised in cooling,maker's instructions,guide 4-B\nTarn,energised in cooling,shop practice,x\n",
 					shop.read("tables/makers.csv"));
 		}
 	}

@@ -15,7 +15,8 @@ class RestoringTest {
 	private static final String PUMP = "OutdoorUnit( kind == AIR_SOURCE_HEAT_PUMP )";
 	private static final String A = Shop.rule("A", "shop practice", PUMP, "propose( COOL_STAGES, 1 );");
 	private static final String B = Shop.rule("B", "shop practice", PUMP, "propose( CHANGEOVER_VALVE, ENERGISED_IN_COOLING );");
-	private static final String TABLE = "outdoor unit maker,=> changeover valve,authority,source\nNorrvik,energised in heating,maker's instructions,sheet NV-12\n"
+	private static final String TABLE = "outdoor unit maker,=> changeover valve,authority,source\nNorrvik,energised in heating,maker's "
+			+ "instructions,sheet NV-12\n"
 			+ "Larchwick,energised in cooling,maker's instructions,guide 4-B\n";
 
 	@TempDir
@@ -52,7 +53,8 @@ class RestoringTest {
 			shop.write("tables/makers.csv", TABLE.replace("Norrvik,energised in heating", "Norrvik,energised in cooling")).keep("Changed");
 			shop.editions().restore(first, "table makers, row 1");
 			assertEquals(TABLE, shop.read("tables/makers.csv"));
-			shop.write("tables/makers.csv", TABLE.replace("source", "source,because").replace("12\n", "12,x\n").replace("4-B\n", "4-B,y\n").replace("heating", "cooling")).keep("New heading");
+			shop.write("tables/makers.csv", TABLE.replace("source", "source,because").replace("12\n", "12,x\n").replace("4-B\n", "4-B,y\n")
+					.replace("heating", "cooling")).keep("New heading");
 			assertEquals("Write the row by hand, or restore the whole book to that edition.",
 					assertThrows(NotDone.class, () -> shop.editions().restore(first, "table makers, row 1")).remedy());
 		}

@@ -37,7 +37,8 @@ class SigningTest {
 	@TempDir
 	Path folder;
 
-	private static Remark remark(Shop shop, Optional<String> thread, About about, Who by, OffsetDateTime on, Remark.Stand stand, String text) throws NotDone {
+	private static Remark remark(Shop shop, Optional<String> thread, About about, Who by, OffsetDateTime on, Remark.Stand stand,
+			String text) throws NotDone {
 		return Remarks.write(shop.folder(), thread, about, shop.editions().last().map(k -> k.id().shown()).orElse(""), by, on, stand, text,
 				Remarks.in(shop.editions().inHand().content()));
 	}
@@ -47,7 +48,8 @@ class SigningTest {
 	}
 
 	private static Verified verify(Shop shop) throws NotDone {
-		return shop.editions().signOffs().verify(shop.editions().demandLast(), shop.editions().remarksAt(shop.editions().repo().tip().orElseThrow()), Progress.UNWATCHED);
+		return shop.editions().signOffs().verify(shop.editions().demandLast(), shop.editions().remarksAt(shop.editions().repo().tip().orElseThrow()),
+				Progress.UNWATCHED);
 	}
 
 	private static List<String> lacks(Shop shop) throws NotDone {
@@ -62,10 +64,12 @@ class SigningTest {
 			remark(shop, Optional.empty(), new About.OfRule("A"), Shop.MARIT, NOON, Remark.Stand.OPEN, "Another matter");
 			remark(shop, Optional.of(first.thread()), first.about(), Shop.TRINE, NOON.plusHours(1), Remark.Stand.SETTLED, "Because they have one.");
 			remark(shop, Optional.empty(), new About.OfDecision("jobs/one.yaml", "cooling stages"), Shop.ODD, NOON, Remark.Stand.OPEN, "Right?");
-			assertEquals("about: rule A\nedition: " + shop.editions().demandLast().id() + "\nby: Marit Cole <marit@fennimore.example>\non: 2026-03-02T12:00+01:00\n"
+			assertEquals("about: rule A\nedition: " + shop.editions().demandLast().id()
+					+ "\nby: Marit Cole <marit@fennimore.example>\non: 2026-03-02T12:00+01:00\n"
 					+ "stands: open\n\nWhy one?\nabout: nothing else\n", shop.read("remarks/a/2026-03-02-110000-marit-cole.txt"));
 			List<Matter> matters = Remarks.in(shop.editions().inHand().content());
-			assertEquals(List.of("a false 2", "a-2 true 1", "one-cooling-stages true 1"), matters.stream().map(m -> m.thread() + " " + m.open() + " " + m.remarks().size()).toList());
+			assertEquals(List.of("a false 2", "a-2 true 1", "one-cooling-stages true 1"), matters.stream()
+					.map(m -> m.thread() + " " + m.open() + " " + m.remarks().size()).toList());
 			assertEquals(first, matters.get(0).remarks().get(0));
 			Kept same = shop.keep("Remarks");
 			assertEquals(1, shop.editions().history().size(), "remarks alone make no new edition");
@@ -81,7 +85,8 @@ class SigningTest {
 			Kept first = shop.write("rules/a.drl", A).write("jobs/one.yaml", MET).keep("First");
 			SignedOff signed = sign(shop, Shop.MARIT);
 			assertEquals("tag", shop.git("cat-file", "-t", signed.mark()));
-			assertEquals("Signed off: Fennimore practice\n\nedition: " + first.id().hash() + "\ncases: 1 jobs, 1 met, 0 not met, 0 not run\nremarks: 0 settled, 0 open\n"
+			assertEquals("Signed off: Fennimore practice\n\nedition: " + first.id().hash()
+					+ "\ncases: 1 jobs, 1 met, 0 not met, 0 not run\nremarks: 0 settled, 0 open\n"
 					+ "proof: none was run\nnote: fine by me", shop.git("tag", "-l", "--format=%(contents)", signed.mark()));
 			assertEquals(List.of(signed), shop.editions().signOffs().all());
 			assertEquals(List.of("fine by me", Tag.Signature.NONE), List.of(signed.note(), signed.key()));
@@ -134,7 +139,8 @@ class SigningTest {
 	@Test
 	void aSecondPersonMayBeDemanded() throws IOException, NotDone {
 		try (Shop shop = Shop.in(folder)) {
-			shop.write("book.yaml", DEMANDED.replace("demanded", "demanded from a second person")).write("rules/a.drl", A).write("jobs/one.yaml", MET).keep("First");
+			shop.write("book.yaml", DEMANDED.replace("demanded", "demanded from a second person")).write("rules/a.drl", A).write("jobs/one.yaml", MET)
+					.keep("First");
 			assertEquals("Let somebody sign who wrote none of it.", assertThrows(NotDone.class, () -> sign(shop, Shop.TRINE)).remedy());
 			shop.git("tag", "-a", "-m", "x", "signed-off/own");
 			assertEquals(List.of("Edition ID is signed only by Trine Aasen, who wrote some of it."), lacks(shop));

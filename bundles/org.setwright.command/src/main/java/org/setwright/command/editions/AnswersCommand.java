@@ -24,7 +24,8 @@ public final class AnswersCommand extends EditionsQuestion {
 	private static final List<String> COLUMNS = List.of("rule", "at", "edition", "on", "by", "what", "title", "reason", "notKept");
 	private static final Pattern LINE = Pattern.compile("(.+):([1-9]\\d{0,6})");
 
-	@Parameters(index = "0", arity = "0..1", paramLabel = "RULE", description = "A rule's name or a part of it, or a place as file:line; every rule when left out.")
+	@Parameters(index = "0", arity = "0..1", paramLabel = "RULE",
+			description = "A rule's name or a part of it, or a place as file:line; every rule when left out.")
 	private String rule;
 
 	/** @param surroundings where the program runs */
@@ -58,14 +59,17 @@ public final class AnswersCommand extends EditionsQuestion {
 		String what = step.map(s -> s.change().what()).orElse("");
 		String notKept = answer.inHand().map(c -> c.what()).orElse("");
 		String at = answer.rule().file() + ":" + answer.rule().line();
-		Item item = new Item().with("rule", answer.rule().name(), "at", at, "edition", kept.map(k -> k.id().hash()).orElse(""), "on", kept.map(k -> k.on().toString()).orElse(""),
-				"by", kept.map(k -> k.by().toString()).orElse(""), "what", what, "title", kept.map(Kept::title).orElse(""), "reason", kept.map(Kept::reason).orElse(""), "notKept", notKept);
+		Item item = new Item().with("rule", answer.rule().name(), "at", at, "edition", kept.map(k -> k.id().hash()).orElse(""), "on",
+				kept.map(k -> k.on().toString()).orElse(""),
+				"by", kept.map(k -> k.by().toString()).orElse(""), "what", what, "title", kept.map(Kept::title).orElse(""), "reason", kept.map(Kept::reason)
+						.orElse(""), "notKept", notKept);
 		item.line(2, Style.STRONG, answer.rule().shown() + "   [" + at + "]");
 		kept.ifPresent(k -> {
 			item.line(6, Style.PLAIN, what + " by " + k.by().name() + " on " + k.on().toLocalDate() + ", in edition " + k.id() + ": " + k.title());
 			k.reason().lines().filter(l -> !l.isBlank()).findFirst().ifPresent(reason -> item.line(6, Style.QUIET, reason));
 		});
-		answer.last().filter(l -> !l.equals(step.orElse(null))).ifPresent(l -> item.line(6, Style.QUIET, "since then: " + l.change().what() + " by " + l.edition().by().name()
+		answer.last().filter(l -> !l.equals(step.orElse(null))).ifPresent(l ->
+				item.line(6, Style.QUIET, "since then: " + l.change().what() + " by " + l.edition().by().name()
 				+ ", in edition " + l.edition().id()));
 		if (!notKept.isEmpty()) {
 			item.line(6, Style.ATTENTION, "not kept yet: " + notKept);

@@ -38,7 +38,8 @@ final class ChangeItems {
 			items.add(new Item().with("sort", "job", "name", job.job().name(), "what", job.what(), "at", job.job().path())
 					.line(2, Style.PLAIN, "job " + job.job().name() + ": " + job.what() + "   [" + job.job().path() + "]"));
 		}
-		changes.files().forEach(f -> items.add(new Item().with("sort", "file", "name", f, "what", "changed", "at", f).line(2, Style.PLAIN, f + ": changed")));
+		changes.files().forEach(f -> items.add(new Item().with("sort", "file", "name", f, "what", "changed", "at", f)
+				.line(2, Style.PLAIN, f + ": changed")));
 		return this;
 	}
 
@@ -70,7 +71,8 @@ final class ChangeItems {
 			}
 			for (Difference difference : job.differences()) {
 				Item item = difference == job.differences().get(0) ? head : new Item();
-				items.add(item.with("sort", "impact", "name", job.job().name(), "what", difference.point().words(), "at", job.job().path(), "before", difference.before(),
+				items.add(item.with("sort", "impact", "name", job.job().name(), "what", difference.point().words(), "at", job.job().path(), "before",
+						difference.before(),
 						"after", difference.after(), "causes", difference.causes().stream().map(Cause::shown).collect(Collectors.joining(" or "))));
 				item.line(2, Style.PLAIN, difference.point().words() + ": " + difference.before() + " before, " + difference.after() + " now");
 				causes(difference.causes()).forEach(c -> item.line(6, Style.QUIET, c));

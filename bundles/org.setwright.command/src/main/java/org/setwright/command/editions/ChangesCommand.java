@@ -19,7 +19,8 @@ public final class ChangesCommand extends EditionsQuestion {
 	@Parameters(index = "0", arity = "0..1", paramLabel = "FROM", defaultValue = "last",
 			description = "The earlier edition: its first digits, a line, a mark, \"last\" or \"signed\"; the last one when left out.")
 	private String from;
-	@Parameters(index = "1", arity = "0..1", paramLabel = "TO", defaultValue = Words.WORK, description = "The later one; the work in hand when left out.")
+	@Parameters(index = "1", arity = "0..1", paramLabel = "TO", defaultValue = Words.WORK,
+			description = "The later one; the work in hand when left out.")
 	private String to;
 	@Option(names = "--texts", description = "Show each rule before and after, side by side.")
 	private boolean texts;
@@ -39,6 +40,7 @@ public final class ChangesCommand extends EditionsQuestion {
 		String last = changes.none() ? "Both hold the same." : !impact.fault().isEmpty() ? impact.fault()
 				: impact.jobs().isEmpty() ? "None of the " + Problems.counted(impact.run(), "job") + " comes to anything else."
 						: Problems.counted(impact.jobs().size(), "job") + " of " + impact.run() + " come to something else.";
-		return Told.fine("changes", book, "From " + changes.before().shown() + " to " + changes.after().shown(), "changes", ChangeItems.COLUMNS, items.all(), last);
+		return Told.fine("changes", book, "From " + changes.before().shown() + " to " + changes.after().shown(), "changes", ChangeItems.COLUMNS,
+				items.all(), last);
 	}
 }

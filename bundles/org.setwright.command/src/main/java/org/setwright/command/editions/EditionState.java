@@ -78,9 +78,11 @@ public record EditionState(Optional<Kept> last, Optional<SignedOff> signed, List
 		}
 		String signature = signed.map(SignedOff::shown).orElse(demanded ? "NOT SIGNED, and the book demands it" : "not signed");
 		boolean wanting = signed.isEmpty() && demanded;
-		page.line(0, wanting ? Style.ALARM : Style.QUIET, last.map(k -> "edition " + k.shown() + "; " + signature).orElse("no edition of the book has been kept yet"));
+		page.line(0, wanting ? Style.ALARM : Style.QUIET, last.map(k -> "edition " + k.shown() + "; " + signature)
+				.orElse("no edition of the book has been kept yet"));
 		if (!notKept.isEmpty() && last.isPresent()) {
-			page.line(0, Style.ATTENTION, "CHANGED SINCE THAT EDITION: " + Problems.counted(notKept.size(), "file") + " (" + String.join(", ", notKept.subList(0, Math.min(3, notKept.size())))
+			page.line(0, Style.ATTENTION, "CHANGED SINCE THAT EDITION: " + Problems.counted(notKept.size(), "file") + " ("
+					+ String.join(", ", notKept.subList(0, Math.min(3, notKept.size())))
 					+ (notKept.size() > 3 ? ", ..." : "") + ")");
 		}
 	}

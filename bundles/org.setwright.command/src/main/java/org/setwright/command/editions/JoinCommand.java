@@ -8,7 +8,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Joins another line of work to the open one. */
-@Command(name = "join", description = "Join another line of work to the open one, rule by rule. What both changed is shown, and nothing is joined before it is decided.")
+@Command(name = "join",
+		description = "Join another line of work to the open one, rule by rule. What both changed is shown, and nothing is joined before it is decided.")
 public final class JoinCommand extends JoiningQuestion {
 	@Parameters(index = "0", paramLabel = "LINE", description = "The line to join, as trial lists it.")
 	private String line;

@@ -27,7 +27,8 @@ abstract class JoiningQuestion extends EditionsQuestion {
 
 	@Option(names = "--here", paramLabel = "WHAT", description = "Of what both changed, this is right as it is here; may be given several times.")
 	private List<String> here = new ArrayList<>();
-	@Option(names = "--there", paramLabel = "WHAT", description = "Of what both changed, this is right as it is on the other line; may be given several times.")
+	@Option(names = "--there", paramLabel = "WHAT",
+			description = "Of what both changed, this is right as it is on the other line; may be given several times.")
 	private List<String> there = new ArrayList<>();
 
 	JoiningQuestion(Surroundings surroundings, String word) {
@@ -66,7 +67,8 @@ abstract class JoiningQuestion extends EditionsQuestion {
 	}
 
 	private static Item item(Conflict conflict) {
-		Item item = new Item().with("what", conflict.what(), "at", conflict.path(), "before", conflict.base().orElse(""), "here", conflict.ours().orElse(""),
+		Item item = new Item().with("what", conflict.what(), "at", conflict.path(), "before", conflict.base().orElse(""), "here", conflict.ours()
+				.orElse(""),
 				"there", conflict.theirs().orElse(""));
 		item.line(0, Style.ALARM, "BOTH CHANGED " + conflict.what() + "   [" + conflict.path() + "]");
 		side(item, "here", conflict.ours());

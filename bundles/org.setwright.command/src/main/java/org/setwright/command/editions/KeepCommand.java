@@ -16,7 +16,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Keeps the work in hand as an edition. */
-@Command(name = "keep", description = "Keep the work in hand as an edition. Without --because or --message it only shows what would be kept, and a message for it.")
+@Command(name = "keep",
+		description = "Keep the work in hand as an edition. Without --because or --message it only shows what would be kept, and a message for it.")
 public final class KeepCommand extends EditionsQuestion {
 	@Option(names = "--because", paramLabel = "TEXT", description = "Why: it is added to a message that says what changed.")
 	private String because;
@@ -46,7 +47,8 @@ public final class KeepCommand extends EditionsQuestion {
 		if (because == null && message == null) {
 			String last = seen.notKept().isEmpty() ? "Nothing has changed since the last edition." : "Nothing is kept yet: say why with --because.";
 			if (!seen.notKept().isEmpty()) {
-				changes.all().add(new Item().with("sort", "message", "what", suggested).line(0, Style.STRONG, "Message: " + suggested.lines().findFirst().orElse("")));
+				changes.all().add(new Item().with("sort", "message", "what", suggested)
+						.line(0, Style.STRONG, "Message: " + suggested.lines().findFirst().orElse("")));
 			}
 			return Told.fine("keep", book, book.name() + ": not kept yet", "changes", ChangeItems.COLUMNS, changes.all(), last);
 		}
@@ -54,7 +56,8 @@ public final class KeepCommand extends EditionsQuestion {
 		Kept kept = editions.keep(seen, message != null ? message : withReason(suggested), Optional.empty());
 		changes.all().add(new Item().with("sort", "kept", "name", kept.id().hash(), "what", kept.title()));
 		return Told.fine("keep", book, book.name() + ": kept", "changes", ChangeItems.COLUMNS, changes.all(),
-				before.filter(kept::equals).isPresent() ? "Kept. No rule, table or job changed, so the edition is still " + kept.id() + "." : "Kept as edition " + kept.id() + ": " + kept.title());
+				before.filter(kept::equals).isPresent() ? "Kept. No rule, table or job changed, so the edition is still " + kept.id() + "." : "Kept as edition "
+						+ kept.id() + ": " + kept.title());
 	}
 
 	private String withReason(String suggested) {

@@ -23,7 +23,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a remark, or lists them. */
-@Command(name = "remark", description = "Show the remarks, or make one: on a rule, on what a job comes to, or on the book. A remark is a text file that is kept with the book.")
+@Command(name = "remark",
+		description = "Show the remarks, or make one: on a rule, on what a job comes to, or on the book. A remark is a text file that is kept "
+				+ "with the book.")
 public final class RemarkCommand extends EditionsQuestion {
 	@Parameters(index = "0", arity = "0..1", paramLabel = "TEXT", description = "What to say; the remarks are listed when left out.")
 	private String text;
@@ -53,12 +55,14 @@ public final class RemarkCommand extends EditionsQuestion {
 			}
 			Optional<Matter> on = matter == null ? Optional.empty() : Optional.of(Named.one("matter", matter, matters, Matter::thread));
 			Remark made = Remarks.write(editions.repo().folder(), on.map(Matter::thread), on.isPresent() ? on.get().about() : about(book, editions),
-					editions.last().map(k -> k.id().shown()).orElse(""), editions.repo().user(), OffsetDateTime.now(), settles ? Remark.Stand.SETTLED : Remark.Stand.OPEN, text, matters);
+					editions.last().map(k -> k.id().shown()).orElse(""), editions.repo().user(), OffsetDateTime.now(), settles ? Remark.Stand.SETTLED
+							: Remark.Stand.OPEN, text, matters);
 			matters = Remarks.in(editions.inHand().content()).stream().filter(m -> m.thread().equals(made.thread())).toList();
 			last = "Written into " + made.file() + "; it goes with the next edition that is kept.";
 		}
 		long open = matters.stream().filter(Matter::open).count();
-		return Told.fine("remark", book, book.name() + ": " + (matters.isEmpty() ? "no remarks" : Problems.counted(matters.size(), "matter") + ", " + open + " open"),
+		return Told.fine("remark", book, book.name() + ": " + (matters.isEmpty() ? "no remarks" : Problems.counted(matters.size(), "matter") + ", " + open
+				+ " open"),
 				"remarks", MatterItems.COLUMNS, MatterItems.of(matters), last);
 	}
 

@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Brings back what an earlier edition said. */
-@Command(name = "restore", description = "Bring back a rule, or the whole book, as an earlier edition had it. Work that is not kept is never overwritten.")
+@Command(name = "restore",
+		description = "Bring back a rule, or the whole book, as an earlier edition had it. Work that is not kept is never overwritten.")
 public final class RestoreCommand extends EditionsQuestion {
 	@Parameters(index = "0", paramLabel = "EDITION", description = "The edition: its first digits, a line, a mark, \"last\" or \"signed\".")
 	private String edition;
@@ -40,6 +41,7 @@ public final class RestoreCommand extends EditionsQuestion {
 		}
 		Item item = new Item().with("edition", kept.id().hash(), "what", what, "at", at);
 		item.line(2, Style.PLAIN, what + " is as in edition " + kept.shown() + (at.isEmpty() ? "" : "   [" + at + "]"));
-		return Told.fine("restore", book, book.name(), "restored", List.of("edition", "what", "at"), List.of(item), "It is work in hand now: look at it with changes, then keep it.");
+		return Told.fine("restore", book, book.name(), "restored", List.of("edition", "what", "at"), List.of(item),
+				"It is work in hand now: look at it with changes, then keep it.");
 	}
 }

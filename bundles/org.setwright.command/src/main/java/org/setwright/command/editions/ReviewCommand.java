@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
 public final class ReviewCommand extends EditionsQuestion {
 	private static final List<String> COLUMNS = List.of("rule", "what", "at", "before", "after", "matters", "open");
 
-	@Parameters(index = "0", arity = "0..1", paramLabel = "EDITION", defaultValue = "last", description = "The edition to review; the last one when left out.")
+	@Parameters(index = "0", arity = "0..1", paramLabel = "EDITION", defaultValue = "last",
+			description = "The edition to review; the last one when left out.")
 	private String edition;
 
 	/** @param surroundings where the program runs */

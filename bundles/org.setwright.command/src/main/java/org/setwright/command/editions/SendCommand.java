@@ -33,7 +33,8 @@ public final class SendCommand extends EditionsQuestion {
 		}
 		boolean news = editions.lines().send(place, Login.Asking.NOBODY);
 		List<Item> items = new ArrayList<>();
-		editions.lines().places().forEach((name, where) -> items.add(new Item().with("place", name, "address", where, "sent", name.equals(place) && news ? "yes" : "no")
+		editions.lines().places().forEach((name, where) -> items.add(new Item()
+				.with("place", name, "address", where, "sent", name.equals(place) && news ? "yes" : "no")
 				.line(2, Style.PLAIN, name + "  " + where)));
 		return Told.fine("send", book, book.name() + ": other places", "places", List.of("place", "address", "sent"), items,
 				news ? "Sent to " + place + "." : place + " had everything already.");

@@ -15,11 +15,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Signs an edition off. */
-@Command(name = "sign", description = "Sign an edition off: its job cases are run, and what they come to is kept in the signature. With a key where your Git signs with one.")
+@Command(name = "sign",
+		description = "Sign an edition off: its job cases are run, and what they come to is kept in the signature. With a key where your Git "
+				+ "signs with one.")
 public final class SignCommand extends EditionsQuestion {
 	static final List<String> COLUMNS = List.of("edition", "mark", "on", "by", "cases", "note", "key");
 
-	@Parameters(index = "0", arity = "0..1", paramLabel = "EDITION", defaultValue = "last", description = "The edition to sign; the last one when left out.")
+	@Parameters(index = "0", arity = "0..1", paramLabel = "EDITION", defaultValue = "last",
+			description = "The edition to sign; the last one when left out.")
 	private String edition;
 	@Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "What to add, in a sentence.")
 	private String note;
@@ -35,7 +38,8 @@ public final class SignCommand extends EditionsQuestion {
 		ProgressLine progress = new ProgressLine(at(), "jobs");
 		SignedOff signed = editions.signOffs().sign(kept, editions.inHand().content(), editions.repo().user(), note, progress);
 		progress.finished();
-		Item item = new Item().with("edition", kept.id().hash(), "mark", signed.mark(), "on", signed.on().toString(), "by", signed.by().toString(), "cases", signed.cases(),
+		Item item = new Item().with("edition", kept.id().hash(), "mark", signed.mark(), "on", signed.on().toString(), "by", signed.by().toString(), "cases",
+				signed.cases(),
 				"note", signed.note(), "key", signed.key().words());
 		item.line(2, Style.PLAIN, "edition " + kept.shown() + ": " + kept.title());
 		item.line(2, Style.GOOD, signed.shown());

@@ -21,7 +21,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Tells since when a job comes to a value. */
-@Command(name = "since", description = "Show since which edition, and by which change, a job comes to what it does; with the answers the job has now.")
+@Command(name = "since",
+		description = "Show since which edition, and by which change, a job comes to what it does; with the answers the job has now.")
 public final class SinceCommand extends EditionsQuestion {
 	private static final List<String> COLUMNS = List.of("job", "setting", "value", "edition", "on", "by", "title", "reason", "before", "causes");
 
@@ -42,7 +43,8 @@ public final class SinceCommand extends EditionsQuestion {
 		Since since = editions.since(asked, wanted);
 		List<Item> items = new ArrayList<>();
 		for (Origin origin : since.origins()) {
-			Item item = Words.item(origin.edition()).with("job", asked.name(), "setting", wanted.label(), "value", since.value(), "before", origin.valueBefore(),
+			Item item = Words.item(origin.edition()).with("job", asked.name(), "setting", wanted.label(), "value", since.value(), "before",
+					origin.valueBefore(),
 					"causes", origin.causes().stream().map(Cause::shown).collect(Collectors.joining(" or ")));
 			item.line(2, Style.STRONG, "since edition " + origin.edition().shown() + ": " + origin.edition().title());
 			if (origin.before().isPresent()) {

@@ -15,7 +15,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists lines of work, begins one, or goes over to one. */
-@Command(name = "trial", description = "Show the lines of work, or go over to one; with --begin, start one here, for a trial beside the practice in force.")
+@Command(name = "trial",
+		description = "Show the lines of work, or go over to one; with --begin, start one here, for a trial beside the practice in force.")
 public final class TrialCommand extends EditionsQuestion {
 	private static final List<String> COLUMNS = List.of("line", "open", "elsewhere", "edition", "on", "by", "title");
 
@@ -41,9 +42,11 @@ public final class TrialCommand extends EditionsQuestion {
 		for (OtherLines.Line line : lines.all()) {
 			String at = line.at().map(k -> "  " + k.shown() + ": " + k.title()).orElse("");
 			Item item = new Item().with("line", line.name(), "open", line.open() ? "yes" : "no", "elsewhere", line.elsewhere() ? "yes" : "no", "edition",
-					line.at().map(k -> k.id().hash()).orElse(""), "on", line.at().map(k -> k.on().toString()).orElse(""), "by", line.at().map(k -> k.by().toString()).orElse(""),
+					line.at().map(k -> k.id().hash()).orElse(""), "on", line.at().map(k -> k.on().toString()).orElse(""), "by", line.at().map(k -> k.by().toString())
+							.orElse(""),
 					"title", line.at().map(Kept::title).orElse(""));
-			items.add(item.line(2, line.open() ? Style.STRONG : Style.PLAIN, line.name() + (line.open() ? " (open)" : line.elsewhere() ? " (elsewhere)" : "") + at));
+			items.add(item.line(2, line.open() ? Style.STRONG : Style.PLAIN, line.name() + (line.open() ? " (open)" : line.elsewhere() ? " (elsewhere)" : "")
+					+ at));
 		}
 		return Told.fine("trial", book, book.name() + ": lines of work", "lines", COLUMNS, items, items.isEmpty() ? "Nothing has been kept yet." : "");
 	}

@@ -21,13 +21,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells whether an edition may go out; for build servers and hooks. */
-@Command(name = "verify", description = "Tell whether an edition may go out: its job cases are run anew, and it has to be signed when its book demands that. Ends with 1 when it may not.")
+@Command(name = "verify",
+		description = "Tell whether an edition may go out: its job cases are run anew, and it has to be signed when its book demands that. Ends "
+				+ "with 1 when it may not.")
 public final class VerifyCommand extends EditionsQuestion {
 	private static final List<String> COLUMNS = List.of("edition", "demanded", "signed", "cases", "what", "remedy");
 
 	@Parameters(index = "0", arity = "0..1", paramLabel = "EDITION", defaultValue = "last", description = "The edition; the last one when left out.")
 	private String edition;
-	@Option(names = "--repository", paramLabel = "DIR", description = "Look into this repository, which needs no folder of files, as in a hook of a server.")
+	@Option(names = "--repository", paramLabel = "DIR",
+			description = "Look into this repository, which needs no folder of files, as in a hook of a server.")
 	private Path repository;
 	@Option(names = "--within", paramLabel = "DIR", defaultValue = "", description = "Where the book is in that repository; its top when left out.")
 	private String within;
@@ -61,7 +64,8 @@ public final class VerifyCommand extends EditionsQuestion {
 		List<Item> items = new ArrayList<>();
 		List<Lack> lacks = verified.fit() ? List.of(new Lack("", "")) : verified.lacks();
 		for (Lack lack : lacks) {
-			Item item = new Item().with("edition", kept.id().hash(), "demanded", verified.demanded().words(), "signed", verified.signed().map(SignedOff::shown).orElse(""),
+			Item item = new Item().with("edition", kept.id().hash(), "demanded", verified.demanded().words(), "signed", verified.signed().map(SignedOff::shown)
+					.orElse(""),
 					"cases", verified.cases(), "what", lack.what(), "remedy", lack.remedy());
 			if (items.isEmpty()) {
 				item.line(2, Style.PLAIN, "cases: " + verified.cases());

@@ -18,7 +18,8 @@ final class Words {
 
 	/** @return a thing with the fields {@link #EDITION} */
 	static Item item(Kept kept) {
-		return new Item().with("edition", kept.id().hash(), "on", kept.on().toString(), "by", kept.by().toString(), "title", kept.title(), "reason", kept.reason());
+		return new Item().with("edition", kept.id().hash(), "on", kept.on().toString(), "by", kept.by().toString(), "title", kept.title(), "reason",
+				kept.reason());
 	}
 
 	/** @param name of an edition, or "work" for what lies in the folder */

@@ -37,7 +37,8 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 	 * @param knownBefore names for rules that were followed through the editions between; what has none is found by what it holds
 	 * @param knownAfter the same names for the later ones
 	 */
-	public static BookChanges between(Shelf shelf, BookAt before, BookAt after, Map<WrittenRule, String> knownBefore, Map<WrittenRule, String> knownAfter) throws NotDone {
+	public static BookChanges between(Shelf shelf, BookAt before, BookAt after, Map<WrittenRule, String> knownBefore,
+			Map<WrittenRule, String> knownAfter) throws NotDone {
 		List<String> files = new ArrayList<>();
 		Map<String, String> all = new TreeMap<>(before.content().names());
 		all.putAll(after.content().names());

@@ -20,7 +20,8 @@ public record JobChange(Optional<JobText> before, Optional<JobText> after, boole
 		}
 		JobCase was = before.get().job();
 		JobCase is = after.get().job();
-		return new JobChange(before, after, !was.job().equals(is.job()) || before.get().sound() != after.get().sound(), !expectations(was).equals(expectations(is)));
+		return new JobChange(before, after, !was.job().equals(is.job()) || before.get().sound() != after.get().sound(), !expectations(was)
+				.equals(expectations(is)));
 	}
 
 	private static String expectations(JobCase job) {

@@ -74,7 +74,8 @@ public final class Exchange {
 		demandKnown(repo, place);
 		try (Git git = new Git(repo.git())) {
 			Logins logins = new Logins(repo, asking);
-			int news = set(git.fetch(), repo, logins).setRemote(place).setTagOpt(TagOpt.FETCH_TAGS).setRefSpecs(heads(place)).call().getTrackingRefUpdates().size();
+			int news = set(git.fetch(), repo, logins).setRemote(place).setTagOpt(TagOpt.FETCH_TAGS).setRefSpecs(heads(place)).call().getTrackingRefUpdates()
+					.size();
 			logins.accepted();
 			return news;
 		} catch (GitAPIException | RuntimeException e) {
@@ -153,12 +154,14 @@ public final class Exchange {
 		if (all.contains("not authorized") || all.contains("auth") || all.contains("permission denied (")) {
 			return new NotDone(place + " does not let you in.", "Check name and password or key, with your Git or SSH set-up." + untouched, e);
 		} else if (all.contains("certificat") || all.contains("pkix") || all.contains("secure connection")) {
-			return new NotDone(place + " cannot prove who it is, so Setwright did not " + doing + ".", "Ask whoever runs that server about its certificate." + untouched, e);
+			return new NotDone(place + " cannot prove who it is, so Setwright did not " + doing + ".", "Ask whoever runs that server about its certificate."
+					+ untouched, e);
 		} else if (all.contains("refused") || all.contains("unknownhost") || all.contains("unknown host") || all.contains("timed out")
 				|| all.contains("not found") || all.contains("no such") || all.contains("unreachable") || all.contains("invalid remote")
 				|| all.contains("cannot open") || all.contains("remote end hung up") || all.contains("could not resolve")
 				|| all.contains("broken pipe") || all.contains("stream closed") || all.contains("connection reset") || cutOff) {
-			return new NotDone(place + " cannot be reached, so Setwright did not " + doing + ".", "Check the network and the address, then try again." + untouched, e);
+			return new NotDone(place + " cannot be reached, so Setwright did not " + doing + ".", "Check the network and the address, then try again."
+					+ untouched, e);
 		}
 		return Faults.of(e, doing, repo);
 	}

@@ -56,7 +56,8 @@ final class Faults {
 		} else if (cause instanceof CorruptObjectException || cause instanceof MissingObjectException || cause instanceof ZipException
 				|| cause instanceof DataFormatException || cause instanceof EOFException) {
 			return told("A part of the history cannot be read, so Setwright could not " + doing + " (" + cause.getMessage() + ").",
-					"The files you work on are not touched. Fetch the history anew from a colleague or server, or clone it and copy your files over; git fsck names what is damaged.",
+					"The files you work on are not touched. Fetch the history anew from a colleague or server, or clone it and copy your files over; git "
+							+ "fsck names what is damaged.",
 					cause);
 		} else if (cause instanceof AbortedByHookException hook) {
 			return told("A check that this repository runs said no (" + hook.getHookStdErr().strip().replaceAll("\\s+", " ") + ").",
@@ -65,7 +66,8 @@ final class Faults {
 			return told("Work that is not kept would be overwritten in " + String.join(", ", conflict.getConflictingPaths()) + ".",
 					"Keep it as an edition first, or put it elsewhere.", cause);
 		} else if (cause instanceof ObjectWritingException || cause instanceof UnpackException) {
-			return told("The repository cannot be written, so Setwright could not " + doing + ".", AS_BEFORE + " Check the disk, and who may write there.", cause);
+			return told("The repository cannot be written, so Setwright could not " + doing + ".", AS_BEFORE + " Check the disk, and who may write there.",
+					cause);
 		}
 		return cause instanceof IOException && words.contains("permission denied")
 				? told("You may not write there, so Setwright could not " + doing + ".", AS_BEFORE + " Ask whoever owns the folder.", cause) : Optional.empty();

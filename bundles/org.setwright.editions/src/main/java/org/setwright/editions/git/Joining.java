@@ -176,7 +176,8 @@ public record Joining(String ours, String theirs, List<String> bases, Map<String
 	public String commit(Repo repo, Map<String, byte[]> whole, Set<String> theirOwn, String message, Who by) throws NotDone {
 		repo.demandQuiet();
 		Keeping.demandALine(repo);
-		try (RevWalk walk = new RevWalk(repo.git()); ObjectInserter inserter = repo.git().newObjectInserter(); ObjectReader reader = repo.git().newObjectReader()) {
+		try (RevWalk walk = new RevWalk(repo.git()); ObjectInserter inserter = repo.git().newObjectInserter(); ObjectReader reader = repo.git()
+				.newObjectReader()) {
 			RevCommit one = walk.parseCommit(ObjectId.fromString(ours));
 			RevCommit two = walk.parseCommit(ObjectId.fromString(theirs));
 			DirCache joined = DirCache.newInCore();

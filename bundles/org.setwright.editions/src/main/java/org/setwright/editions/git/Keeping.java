@@ -44,7 +44,8 @@ public final class Keeping {
 			paths.forEach(p -> commit.setOnly(repo.inRepository(p)));
 			OwnSigner.use(repo, commit);
 			ByteArrayOutputStream said = new ByteArrayOutputStream();
-			commit.setHookOutputStream(new PrintStream(said, true, StandardCharsets.UTF_8)).setHookErrorStream(new PrintStream(said, true, StandardCharsets.UTF_8));
+			commit.setHookOutputStream(new PrintStream(said, true, StandardCharsets.UTF_8))
+					.setHookErrorStream(new PrintStream(said, true, StandardCharsets.UTF_8));
 			RevCommit made = commit.call();
 			if (before.isPresent() && !made.getParent(0).name().equals(before.get())) {
 				stepBack(repo, made);

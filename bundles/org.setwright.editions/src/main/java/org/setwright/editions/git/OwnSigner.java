@@ -95,7 +95,8 @@ final class OwnSigner implements Signer {
 	}
 
 	@Override
-	public boolean canLocateSigningKey(Repository repository, GpgConfig config, PersonIdent committer, String signingKey, CredentialsProvider credentials) {
+	public boolean canLocateSigningKey(Repository repository, GpgConfig config, PersonIdent committer, String signingKey,
+			CredentialsProvider credentials) {
 		return true;
 	}
 }

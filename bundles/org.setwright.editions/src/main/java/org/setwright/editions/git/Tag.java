@@ -34,7 +34,8 @@ import org.setwright.editions.kept.Who;
  */
 public record Tag(String name, String object, String commit, Who by, OffsetDateTime on, String message, Signature signature) {
 
-	private static final Map<String, String> USUAL = Map.of("gpg.program", "gpg", "gpg.openpgp.program", "gpg", "gpg.ssh.program", "ssh-keygen", "gpg.x509.program", "gpgsm");
+	private static final Map<String, String> USUAL = Map.of("gpg.program", "gpg", "gpg.openpgp.program", "gpg", "gpg.ssh.program", "ssh-keygen",
+			"gpg.x509.program", "gpgsm");
 
 	/** How a tag stands as a proof of who made it. */
 	public enum Signature {
@@ -119,7 +120,8 @@ public record Tag(String name, String object, String commit, Who by, OffsetDateT
 		int last = setting.lastIndexOf('.');
 		String[] section = setting.substring(0, last).split("\\.", 2);
 		try {
-			return Optional.ofNullable(SystemReader.getInstance().getUserConfig().getString(section[0], section.length > 1 ? section[1] : null, setting.substring(last + 1)));
+			return Optional.ofNullable(SystemReader.getInstance().getUserConfig()
+					.getString(section[0], section.length > 1 ? section[1] : null, setting.substring(last + 1)));
 		} catch (IOException | ConfigInvalidException unreadable) {
 			return Optional.empty();
 		}
@@ -143,7 +145,8 @@ public record Tag(String name, String object, String commit, Who by, OffsetDateT
 			update.setExpectedOldObjectId(ObjectId.zeroId());
 			update.setNewObjectId(made);
 			if (update.update() != RefUpdate.Result.NEW) {
-				throw new NotDone("The edition could not be signed, because the mark " + name + " is being made by somebody else.", "Look who signed it, then try again.");
+				throw new NotDone("The edition could not be signed, because the mark " + name + " is being made by somebody else.",
+						"Look who signed it, then try again.");
 			}
 			return read(repo, walk, made, name).orElseThrow();
 		} catch (IOException | org.eclipse.jgit.api.errors.GitAPIException | RuntimeException e) {

@@ -130,7 +130,8 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 	}
 
 	/** Lets the search for the edition that changed a value look for the responsible change. */
-	public static List<Cause> causes(BookChanges changes, List<org.setwright.engine.language.Rule> before, List<org.setwright.engine.language.Rule> after,
+	public static List<Cause> causes(BookChanges changes, List<org.setwright.engine.language.Rule> before,
+			List<org.setwright.engine.language.Rule> after,
 			org.setwright.engine.Rehearsal job, Point point, String value) {
 		return new Blame(new Mixes(before, after, changes.thatMatter()), job, Optional.empty()).causes(point, value);
 	}

@@ -141,7 +141,8 @@ public record JoinPlan(String name, Joining joining, Map<String, byte[]> whole, 
 			} else if (sides.theirs().isEmpty()) {
 				theirOwn.add(path);
 			} else if (sides.ours().isPresent()) {
-				throw new NotDone("The file " + inBook + " is on both lines and cannot be left out by joining.", "Choose one of the two, and remove it afterwards.");
+				throw new NotDone("The file " + inBook + " is on both lines and cannot be left out by joining.",
+						"Choose one of the two, and remove it afterwards.");
 			}
 		}
 

@@ -87,7 +87,8 @@ final class RuleFileJoin {
 		return path.endsWith(".csv") ? TableFiles.rows(path, text) : RuleFiles.rules(path, text);
 	}
 
-	private static void changes(List<WrittenRule> before, List<WrittenRule> after, Map<WrittenRule, Optional<WrittenRule>> baseOf, Map<WrittenRule, WrittenRule> ofBase) {
+	private static void changes(List<WrittenRule> before, List<WrittenRule> after, Map<WrittenRule, Optional<WrittenRule>> baseOf,
+			Map<WrittenRule, WrittenRule> ofBase) {
 		InHand none = InHand.of(Map.of());
 		for (RuleChange change : BookChanges.rules(new BookAt(Optional.empty(), none, before), new BookAt(Optional.empty(), none, after))) {
 			change.after().ifPresent(a -> baseOf.put(a, change.before()));

@@ -90,6 +90,7 @@ public final class Restoring {
 	}
 
 	private static NotDone cannotWrite(String path, IOException e) {
-		return new NotDone("The file " + path + " could not be written.", "Check the disk, and who may write there. Every edition is still in the repository.", e);
+		return new NotDone("The file " + path + " could not be written.",
+				"Check the disk, and who may write there. Every edition is still in the repository.", e);
 	}
 }

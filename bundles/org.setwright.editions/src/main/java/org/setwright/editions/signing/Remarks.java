@@ -61,7 +61,8 @@ public final class Remarks {
 			heads.putIfAbsent(line.substring(0, line.indexOf(':')), line.substring(line.indexOf(':') + 1).strip());
 		}
 		String said = String.join("\n", lines.subList(Math.min(at, lines.size()), lines.size())).strip();
-		return new Remark(thread, file, About.read(heads.getOrDefault("about", "")), heads.getOrDefault("edition", ""), who(heads.getOrDefault("by", "somebody")),
+		return new Remark(thread, file, About.read(heads.getOrDefault("about", "")), heads.getOrDefault("edition", ""),
+				who(heads.getOrDefault("by", "somebody")),
 				on(heads.getOrDefault("on", "")), heads.getOrDefault("stands", "").equals("settled") ? Remark.Stand.SETTLED : Remark.Stand.OPEN, said);
 	}
 
@@ -86,7 +87,8 @@ public final class Remarks {
 	 * @param text not blank
 	 * @param known the matters there are
 	 */
-	public static Remark write(Path folder, Optional<String> thread, About about, String edition, Who by, OffsetDateTime on, Remark.Stand stand, String text,
+	public static Remark write(Path folder, Optional<String> thread, About about, String edition, Who by, OffsetDateTime on, Remark.Stand stand,
+			String text,
 			List<Matter> known) throws NotDone {
 		String name = thread.orElseGet(() -> fresh(about, known));
 		String file = BookPart.REMARKS + "/" + name + "/" + STAMP.format(on.withOffsetSameInstant(ZoneOffset.UTC)) + "-" + plain(by.name());

@@ -21,7 +21,8 @@ public record Review(Kept edition, Optional<SignedOff> last, BookChanges changes
 	/** @return what was remarked on the rule that {@code change} is about, by its name now or before */
 	public List<Matter> on(RuleChange change) {
 		return matters.stream().filter(m -> m.about() instanceof About.OfRule rule
-				&& (change.after().filter(r -> r.name().equals(rule.name())).isPresent() || change.before().filter(r -> r.name().equals(rule.name())).isPresent())).toList();
+				&& (change.after().filter(r -> r.name().equals(rule.name())).isPresent() || change.before().filter(r -> r.name().equals(rule.name()))
+						.isPresent())).toList();
 	}
 
 	/** @return the matters that are still open */

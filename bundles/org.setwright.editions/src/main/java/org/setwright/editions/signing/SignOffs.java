@@ -100,7 +100,8 @@ public final class SignOffs {
 		if (!lacks.isEmpty()) {
 			throw new NotDone(lacks.get(0).what(), lacks.get(0).remedy());
 		}
-		String message = "Signed off: " + shelf.book(book).name() + "\n\nedition: " + edition.id().hash() + "\ncases: " + cases.words() + "\nremarks: " + matters.size()
+		String message = "Signed off: " + shelf.book(book).name() + "\n\nedition: " + edition.id().hash() + "\ncases: " + cases.words() + "\nremarks: "
+				+ matters.size()
 				+ " settled, 0 open\nproof: none was run\n" + (note.isBlank() ? "" : "note: " + note.strip().replaceAll("\\s+", " ") + "\n");
 		return signedOff(edition, Tag.make(repo, mark(edition), edition.id().hash(), message, by));
 	}
@@ -133,7 +134,8 @@ public final class SignOffs {
 			if (signed.isEmpty()) {
 				lacks.add(new Lack("Nobody has signed edition " + edition.id() + ", and the book demands it.", "Review and sign it."));
 			} else if (all.stream().anyMatch(s -> s.edition().content().equals(edition.content()) && s.key() == Tag.Signature.NOT_ACCEPTED)) {
-				lacks.add(new Lack("The key that signed edition " + edition.id() + " is not accepted.", "Find out with git verify-tag who made the mark " + signed.get().mark() + "."));
+				lacks.add(new Lack("The key that signed edition " + edition.id() + " is not accepted.", "Find out with git verify-tag who made the mark "
+						+ signed.get().mark() + "."));
 			} else {
 				own.ifPresent(lacks::add);
 			}
@@ -149,7 +151,8 @@ public final class SignOffs {
 
 	private static Optional<Lack> open(List<Matter> matters) {
 		List<String> open = matters.stream().filter(Matter::open).map(Matter::thread).toList();
-		return open.isEmpty() ? Optional.empty() : Optional.of(new Lack("Remarks are still open: " + String.join(", ", open) + ".", "Settle them, and keep that."));
+		return open.isEmpty() ? Optional.empty() : Optional.of(new Lack("Remarks are still open: " + String.join(", ", open) + ".",
+				"Settle them, and keep that."));
 	}
 
 	/** Signed by nobody but those who wrote it. */
@@ -163,7 +166,8 @@ public final class SignOffs {
 
 	private Optional<Lack> ownWork(Kept edition, Who by) {
 		return writers(edition).stream().noneMatch(w -> w.same(by)) ? Optional.empty()
-				: Optional.of(new Lack(by.name() + " wrote some of what is new, and the book demands a second person.", "Let somebody sign who wrote none of it."));
+				: Optional.of(new Lack(by.name() + " wrote some of what is new, and the book demands a second person.",
+						"Let somebody sign who wrote none of it."));
 	}
 
 	/** Who wrote something that is new since the last signed editions it came from. */

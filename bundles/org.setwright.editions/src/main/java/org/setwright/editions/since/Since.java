@@ -45,7 +45,8 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 	 * @param start an edition that can be run
 	 */
 	public static Since of(Shelf shelf, EditionLog log, Kept start, JobCase job, Setting setting) throws NotDone {
-		Edition reference = shelf.compiled(shelf.at(start)).edition().orElseThrow(() -> new NotDone("Edition " + start.shown() + " has errors and cannot be run.",
+		Edition reference = shelf.compiled(shelf.at(start)).edition().orElseThrow(() ->
+				new NotDone("Edition " + start.shown() + " has errors and cannot be run.",
 				"Ask from an edition that check finds no errors in."));
 		return new Search(shelf, log, reference, reference.rehearse(job.job()), setting).from(start, job);
 	}
@@ -132,7 +133,8 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 			BookAt is = shelf.at(edition);
 			List<Rule> old = shelf.rules(was).orElseThrow();
 			return new Origin(edition, before, value(before.get()).orElseThrow(), Impact.causes(BookChanges.between(shelf, was, is), old,
-					shelf.rules(is).orElseThrow(), rehearsed(before.get()).orElseThrow(), new Telling.Point(Telling.Kind.SETTING, setting.label(), Optional.of(setting)), value));
+					shelf.rules(is).orElseThrow(), rehearsed(before.get()).orElseThrow(),
+							new Telling.Point(Telling.Kind.SETTING, setting.label(), Optional.of(setting)), value));
 		}
 	}
 }

@@ -81,7 +81,8 @@ public final class RuleFiles {
 		int when = index(own, "when", 0);
 		int then = index(own, "then", when);
 		List<Word> notes = own.subList(0, when);
-		Parts parts = new Parts(lines(between(own, when + 1, then)), lines(between(own, then + 1, own.size() - (own.isEmpty() || !own.get(own.size() - 1).is("end") ? 0 : 1))),
+		Parts parts = new Parts(lines(between(own, when + 1, then)), lines(between(own, then + 1,
+				own.size() - (own.isEmpty() || !own.get(own.size() - 1).is("end") ? 0 : 1))),
 				note(notes, "authority").toLowerCase(Locale.ROOT), note(notes, "because"), note(notes, "source"), comments(start, words.get(last).end()));
 		return new WrittenRule(name.inside(), path, source.line(words.get(from).start()), source.line(words.get(last).start()), 0, parts,
 				text.substring(start, words.get(last).end()), start);
@@ -114,7 +115,8 @@ public final class RuleFiles {
 	}
 
 	private String comments(int from, int to) {
-		return words.stream().filter(w -> w.kind() == Word.Kind.COMMENT && w.start() >= from && w.end() <= to).map(Word::text).collect(Collectors.joining("\n"));
+		return words.stream().filter(w -> w.kind() == Word.Kind.COMMENT && w.start() >= from && w.end() <= to).map(Word::text)
+				.collect(Collectors.joining("\n"));
 	}
 
 	/** The words of each line, comments left out, between single blanks. */

@@ -19,7 +19,8 @@ record Word(Kind kind, String text, int start) {
 
 	/** @return the text of a quoted one without its quotation marks; of others as it is */
 	String inside() {
-		return kind != Kind.QUOTED ? text : text.substring(1, Math.max(1, text.length() - (text.length() > 1 && text.charAt(text.length() - 1) == text.charAt(0) ? 1 : 0)));
+		return kind != Kind.QUOTED ? text : text.substring(1, Math.max(1, text.length() - (text.length() > 1
+				&& text.charAt(text.length() - 1) == text.charAt(0) ? 1 : 0)));
 	}
 
 	/** @return every word of {@code text}; never fails, whatever it holds */
@@ -45,7 +46,8 @@ record Word(Kind kind, String text, int start) {
 				end = quotedEnd(text, at, c);
 			} else if (Character.isLetterOrDigit(c) || c == '_' || c == '$') {
 				kind = Kind.WORD;
-				while (end < text.length() && (Character.isLetterOrDigit(text.charAt(end)) || text.charAt(end) == '_' || text.charAt(end) == '.' && Character.isDigit(c))) {
+				while (end < text.length() && (Character.isLetterOrDigit(text.charAt(end)) || text.charAt(end) == '_' || text.charAt(end) == '.'
+						&& Character.isDigit(c))) {
 					end++;
 				}
 			} else if (List.of("==", "!=", "<=", ">=", "&&", "||").contains(text.substring(at, Math.min(at + 2, text.length())))) {

@@ -8,8 +8,10 @@ import java.util.function.Predicate;
 /** What the people of the shop do to their book, by chance. */
 final class Hands {
 	static final List<String> MAKERS = List.of("Norrvik", "Larchwick", "Tarn", "Halvard", "Quillon", "Birk");
-	private static final List<String> WORDS = List.of("amber", "lantern", "copper", "gate", "willow", "harbour", "slate", "ember", "thistle", "anchor", "marble", "heron",
-			"cinder", "meadow", "flint", "raven", "juniper", "basalt", "orchard", "kestrel", "pewter", "bramble", "quarry", "saffron", "timber", "velvet", "wharf", "yarrow");
+	private static final List<String> WORDS = List.of("amber", "lantern", "copper", "gate", "willow", "harbour", "slate", "ember", "thistle", "anchor",
+			"marble", "heron",
+			"cinder", "meadow", "flint", "raven", "juniper", "basalt", "orchard", "kestrel", "pewter", "bramble", "quarry", "saffron", "timber", "velvet",
+					"wharf", "yarrow");
 	private final Random random;
 	private int last;
 
@@ -82,13 +84,16 @@ final class Hands {
 		State.Rule o = rule(r.id());
 		State.Rule changed = switch (random.nextInt(8)) {
 			case 0 -> new State.Rule(r.id(), r.name(), r.file(), 3 - r.stages(), r.maker(), r.setting(), r.value(), r.authority(), r.because(), r.slip());
-			case 1 -> new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker().isEmpty() ? "Tarn" : "", r.setting(), r.value(), r.authority(), r.because(), r.slip());
+			case 1 -> new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker().isEmpty() ? "Tarn" : "", r.setting(), r.value(), r.authority(),
+					r.because(), r.slip());
 			case 2, 3 -> new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker(), r.setting(), other(r), r.authority(), r.because(), r.slip());
 			case 4 -> new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker(), r.setting(), r.value(),
 					State.AUTHORITIES.get((State.AUTHORITIES.indexOf(r.authority()) + 1) % 5), r.because(), r.slip());
 			case 5 -> new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker(), r.setting(), r.value(), r.authority(), o.because(), r.slip());
-			case 6 -> new State.Rule(r.id(), o.name() + " anew", r.file(), r.stages(), r.maker(), r.setting(), r.value(), r.authority(), r.because(), r.slip());
-			default -> new State.Rule(r.id(), r.name(), r.file().equals("rules/valve.drl") ? "rules/cooling.drl" : "rules/valve.drl", r.stages(), r.maker(), r.setting(), r.value(),
+			case 6 -> new State.Rule(r.id(), o.name() + " anew", r.file(), r.stages(), r.maker(), r.setting(), r.value(), r.authority(), r.because(),
+					r.slip());
+			default -> new State.Rule(r.id(), r.name(), r.file().equals("rules/valve.drl") ? "rules/cooling.drl" : "rules/valve.drl", r.stages(), r.maker(),
+					r.setting(), r.value(),
 					r.authority(), r.because(), r.slip());
 		};
 		state.rules().put(r.id(), changed);
@@ -115,7 +120,8 @@ final class Hands {
 		State.Row row = rows.get(at);
 		List<String> free = MAKERS.stream().filter(m -> rows.stream().noneMatch(r -> r.maker().equals(m))).toList();
 		switch (random.nextInt(4)) {
-			case 0 -> rows.set(at, new State.Row(row.id(), row.maker(), row.value().endsWith("cooling") ? "energised in heating" : "energised in cooling", row.authority()));
+			case 0 -> rows.set(at, new State.Row(row.id(), row.maker(), row.value().endsWith("cooling") ? "energised in heating" : "energised in cooling",
+					row.authority()));
 			case 1 -> {
 				if (free.isEmpty()) {
 					rows.remove(at);
@@ -123,10 +129,12 @@ final class Hands {
 					rows.add(at, new State.Row(fresh(), free.get(0), valve(), "shop practice"));
 				}
 			}
-			case 2 -> rows.set(at, new State.Row(row.id(), row.maker(), row.value(), row.authority().startsWith("shop") ? "maker's instructions" : "shop practice"));
+			case 2 -> rows.set(at, new State.Row(row.id(), row.maker(), row.value(), row.authority().startsWith("shop") ? "maker's instructions"
+					: "shop practice"));
 			default -> {
 				rows.add(rows.remove(at));
-				rows.set(0, new State.Row(rows.get(0).id(), rows.get(0).maker(), rows.get(0).value(), rows.get(0).authority().startsWith("code") ? "shop practice" : "code or safety"));
+				rows.set(0, new State.Row(rows.get(0).id(), rows.get(0).maker(), rows.get(0).value(), rows.get(0).authority().startsWith("code") ? "shop practice"
+						: "code or safety"));
 			}
 		}
 	}

@@ -28,11 +28,13 @@ record State(Map<Integer, Rule> rules, List<Row> rows, Map<Integer, Job> jobs, S
 	}
 
 	/** @param maker empty for any @param slip whether it is written with a fault */
-	record Rule(int id, String name, String file, int stages, String maker, String setting, String value, String authority, String because, boolean slip) {
+	record Rule(int id, String name, String file, int stages, String maker, String setting, String value, String authority, String because,
+			boolean slip) {
 		String text() {
 			String when = "OutdoorUnit( stages == " + stages + (maker.isEmpty() ? "" : ", maker == \"" + maker + "\"") + " )";
 			String word = setting.equals(STAGES) ? "COOL_STAGES, " + value : "CHANGEOVER_VALVE, " + value.toUpperCase(java.util.Locale.ROOT).replace(' ', '_');
-			return "rule \"" + name + "\"\n    @authority( \"" + authority + "\" )\n    @because( \"" + because + "\" )\n    @source( common practice )\nwhen\n    "
+			return "rule \"" + name + "\"\n    @authority( \"" + authority + "\" )\n    @because( \"" + because
+					+ "\" )\n    @source( common practice )\nwhen\n    "
 					+ when + "\nthen\n    " + (slip ? "prpose" : "propose") + "( " + word + " );\n    find( MARK_" + id + " );\nend\n";
 		}
 
@@ -92,7 +94,8 @@ record State(Map<Integer, Rule> rules, List<Row> rows, Map<Integer, Job> jobs, S
 		files.put("book.yaml", "book: The practice of a year\n");
 		rules.values().forEach(r -> files.merge(r.file, "// " + r.file + "\n\n" + r.text(), (a, b) -> a + "\n" + r.text()));
 		StringBuilder makers = new StringBuilder("outdoor unit maker,=> changeover valve,authority,source\n");
-		rows.forEach(r -> makers.append(r.maker).append(',').append(r.value).append(',').append(r.authority).append(",sheet of ").append(r.id).append('\n'));
+		rows.forEach(r -> makers.append(r.maker).append(',').append(r.value).append(',').append(r.authority).append(",sheet of ").append(r.id)
+				.append('\n'));
 		files.put("tables/" + table + ".csv", makers.toString());
 		jobs.values().forEach(j -> files.put("jobs/job-" + j.id + ".yaml", j.text()));
 		return files;
@@ -104,7 +107,8 @@ record State(Map<Integer, Rule> rules, List<Row> rows, Map<Integer, Job> jobs, S
 		rules.values().stream().filter(r -> r.setting.equals(setting) && r.speaks(job))
 				.forEach(r -> byAuthority.computeIfAbsent(AUTHORITIES.indexOf(r.authority), x -> new TreeSet<>()).add(r.value));
 		if (setting.equals(VALVE)) {
-			rows.stream().filter(r -> r.maker.equals(job.maker)).forEach(r -> byAuthority.computeIfAbsent(AUTHORITIES.indexOf(r.authority), x -> new TreeSet<>()).add(r.value));
+			rows.stream().filter(r -> r.maker.equals(job.maker)).forEach(r -> byAuthority.computeIfAbsent(AUTHORITIES.indexOf(r.authority), x ->
+					new TreeSet<>()).add(r.value));
 		}
 		if (byAuthority.isEmpty()) {
 			return "gap";

@@ -127,7 +127,8 @@ final class Year implements AutoCloseable {
 		Node before = open;
 		State next = open.state().copy();
 		State.Rule r = next.rules().values().iterator().next();
-		next.rules().put(r.id(), new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker(), r.setting(), r.value(), r.authority(), r.because(), true));
+		next.rules().put(r.id(), new State.Rule(r.id(), r.name(), r.file(), r.stages(), r.maker(), r.setting(), r.value(), r.authority(), r.because(),
+				true));
 		keep(next);
 		keep(before.state().copy());
 	}
@@ -183,7 +184,8 @@ final class Year implements AutoCloseable {
 		}
 		open = new Node(shop.git("rev-parse", "HEAD"), state, parents, by, message, files);
 		nodes.add(open);
-		if (!shop.git("status", "--porcelain").isEmpty() || shop.git("fsck", "--strict", "--no-dangling").matches("(?s).*(error|missing|broken|warning).*")) {
+		if (!shop.git("status", "--porcelain").isEmpty() || shop.git("fsck", "--strict", "--no-dangling")
+				.matches("(?s).*(error|missing|broken|warning).*")) {
 			throw new IOException("Git disagrees after " + message + ": " + shop.git("status") + shop.git("fsck", "--strict"));
 		}
 	}

@@ -71,7 +71,8 @@ class YearTest {
 	@Test
 	void commandLineGitAgreesOnEveryEdition() throws IOException, NotDone {
 		assertEquals("", year.shop().git("status", "--porcelain"));
-		assertEquals(Set.copyOf(year.shop().git("rev-list", "HEAD").lines().toList()), editions.history().stream().map(k -> k.id().hash()).collect(Collectors.toSet()));
+		assertEquals(Set.copyOf(year.shop().git("rev-list", "HEAD").lines().toList()), editions.history().stream().map(k -> k.id().hash())
+				.collect(Collectors.toSet()));
 		for (Node node : year.nodes()) {
 			Kept kept = kept(node);
 			assertEquals(node.message(), kept.message().strip());
@@ -170,7 +171,8 @@ class YearTest {
 					String after = other.state().comesTo(is, setting);
 					List<Difference> told = impact.jobs().stream().filter(j -> j.job().name().equals(is.name())).map(JobImpact::differences).flatMap(List::stream)
 							.filter(d -> d.point().words().equals(setting)).toList();
-					assertEquals(before.equals(after) ? List.of() : List.of(before + " -> " + after), told.stream().map(d -> d.before() + " -> " + d.after()).toList());
+					assertEquals(before.equals(after) ? List.of() : List.of(before + " -> " + after), told.stream().map(d -> d.before() + " -> " + d.after())
+							.toList());
 					if (!told.isEmpty()) {
 						found++;
 						together += responsible(one.state(), other.state(), was, is, setting, after, told.get(0).causes());
@@ -187,7 +189,8 @@ class YearTest {
 		if (was.stages() != is.stages()) {
 			all.add("answers");
 		}
-		Set<String> alone = all.stream().filter(c -> Truth.mixed(before, after, was, is, setting, Set.of(c)).equals(wanted)).collect(Collectors.toCollection(TreeSet::new));
+		Set<String> alone = all.stream().filter(c -> Truth.mixed(before, after, was, is, setting, Set.of(c)).equals(wanted))
+				.collect(Collectors.toCollection(TreeSet::new));
 		List<Set<String>> told = new ArrayList<>();
 		causes.forEach(c -> told.add(c.together().stream().map(YearTest::name).collect(Collectors.toCollection(TreeSet::new))));
 		if (!alone.isEmpty()) {
@@ -217,7 +220,8 @@ class YearTest {
 				Since since = editions.since(editions.shelf().job(editions.inHand(), "jobs/job-" + job.id() + ".yaml").job(),
 						Trade.catalogue().settings().stream().filter(s -> s.label().equals(setting)).findFirst().orElseThrow());
 				assertEquals(year.last().state().comesTo(job, setting), since.value());
-				assertEquals(Truth.since(year.last(), job, setting), since.origins().stream().map(o -> o.edition().id().hash()).collect(Collectors.toCollection(TreeSet::new)), job + " " + setting);
+				assertEquals(Truth.since(year.last(), job, setting), since.origins().stream().map(o -> o.edition().id().hash())
+						.collect(Collectors.toCollection(TreeSet::new)), job + " " + setting);
 				since.origins().stream().filter(o -> o.before().isPresent()).forEach(origin -> {
 					Node is = node(origin.edition());
 					Node was = node(origin.before().orElseThrow());
