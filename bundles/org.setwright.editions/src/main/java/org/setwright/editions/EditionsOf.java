@@ -93,7 +93,7 @@ public final class EditionsOf implements AutoCloseable {
 		repo.tip().ifPresent(tips::add);
 		tips.addAll(Lines.all(repo).values());
 		tips.addAll(Lines.elsewhere(repo).values());
-		Tag.all(repo, SignOffs.MARKS).forEach(t -> tips.add(t.commit()));
+		tips.addAll(Tag.marked(repo, SignOffs.MARKS).values());
 		if (seenLog == null || !tips.equals(seenTips)) {
 			seenLog = EditionLog.of(repo, tips);
 			seenTips = tips;

@@ -94,8 +94,8 @@ public final class Exchange {
 		String line = Constants.R_HEADS + repo.line().orElseThrow();
 		try (Git git = new Git(repo.git())) {
 			List<RefSpec> specs = new ArrayList<>(List.of(new RefSpec(line + ":" + line)));
-			for (Tag tag : Tag.all(repo, marks)) {
-				specs.add(new RefSpec(Constants.R_TAGS + tag.name() + ":" + Constants.R_TAGS + tag.name()));
+			for (String mark : Tag.marked(repo, marks).keySet()) {
+				specs.add(new RefSpec(Constants.R_TAGS + mark + ":" + Constants.R_TAGS + mark));
 			}
 			Logins logins = new Logins(repo, asking);
 			boolean news = false;

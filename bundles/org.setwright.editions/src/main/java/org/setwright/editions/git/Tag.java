@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.eclipse.jgit.errors.ConfigInvalidException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.GpgConfig;
@@ -57,6 +58,22 @@ public record Tag(String name, String object, String commit, Who by, OffsetDateT
 		/** @return for people */
 		public String words() {
 			return words;
+		}
+	}
+
+	/** @param prefix of the names wanted @return the commit that each such tag marks, by name; who made it is not looked at, which takes time */
+	public static Map<String, String> marked(Repo repo, String prefix) throws NotDone {
+		try (RevWalk walk = new RevWalk(repo.git())) {
+			Map<String, String> marked = new TreeMap<>();
+			for (Ref ref : repo.git().getRefDatabase().getRefsByPrefix(Constants.R_TAGS + prefix)) {
+				RevObject commit = walk.peel(walk.parseAny(ref.getObjectId()));
+				if (commit.getType() == Constants.OBJ_COMMIT) {
+					marked.put(ref.getName().substring(Constants.R_TAGS.length()), commit.name());
+				}
+			}
+			return marked;
+		} catch (IOException | RuntimeException e) {
+			throw Faults.of(e, "read what is signed", repo);
 		}
 	}
 

@@ -107,7 +107,7 @@ public final class SignOffs {
 	}
 
 	private String mark(Kept edition) throws NotDone {
-		Set<String> taken = new HashSet<>(Tag.all(repo, MARKS).stream().map(Tag::name).toList());
+		Set<String> taken = Tag.marked(repo, MARKS).keySet();
 		String name = MARKS + edition.on().toLocalDate() + "-" + edition.id();
 		String free = name;
 		for (int i = 2; taken.contains(free); i++) {
