@@ -49,6 +49,7 @@ class EditionsViewTest {
 			change("CHANGEOVER_VALVE, ENERGISED_IN_COOLING", "CHANGEOVER_VALVE, ENERGISED_IN_HEATING");
 			editions.keep(editions.work(), "Heating instead of cooling\n\nThe makers here do it so.", Optional.of(ODD));
 		}
+		Bench.clear();
 		Bench.open(folder);
 		show();
 		Waiting.until(() -> editions().getItemCount() == 3, "the editions to be listed");
@@ -89,7 +90,7 @@ class EditionsViewTest {
 	@Test
 	void twoEditionsThatArePickedAreCompared() throws Exception {
 		twoEditions();
-		editions().select(2);
+		editions().setSelection(2);
 		tell(editions());
 		Waiting.until(() -> all(tree("What changed")).contains("Feel the air when it cools"), "the first edition to be compared with nothing");
 		editions().setSelection(new int[] { 1, 2 });
@@ -219,6 +220,7 @@ class EditionsViewTest {
 		press("Go &Over");
 		Waiting.until(() -> Bench.item(lines, practice).getText(1).equals("open"), "the practice to be open again");
 		keepElsewhere("a minority energise it to heat", "some energise it to heat");
+		keepElsewhere("There is nothing to call for.", "Nothing is there to be called for.");
 		Bench.pick(lines, "warm-first");
 		boolean[] before = new boolean[1];
 		Dialogs.whenOpen("Join", shell -> {
@@ -229,7 +231,8 @@ class EditionsViewTest {
 		press("&Join with What Is Open\u2026");
 		Waiting.until(() -> editions().getItem(1).getText(2).equals("Joined warm-first"), "the lines to be joined");
 		assertFalse(before[0], "what both changed has to be decided first");
-		assertTrue(Files.readString(folder.resolve(FILE)).contains("CHANGEOVER_VALVE, ENERGISED_IN_COOLING"));
+		String joined = Files.readString(folder.resolve(FILE));
+		assertTrue(joined.contains("CHANGEOVER_VALVE, ENERGISED_IN_COOLING") && joined.contains("Nothing is there to be called for."), joined);
 	}
 
 	/** Keeps a change as somebody else would, with another program. */
