@@ -23,7 +23,8 @@ import org.setwright.workbench.look.Spoken;
 
 /** The work in hand, and the editions of the open line. */
 final class EditionTable {
-	private static final int LEAST_WIDTH = 50;
+	private static final int LEAST_WIDTH = 70;
+	private static final int DATE_WIDTH = 150;
 	private final Composite pane;
 	private final TableViewer viewer;
 	private List<EditionLine> lines = List.of();
@@ -37,10 +38,10 @@ final class EditionTable {
 		viewer.getTable().setHeaderVisible(true);
 		ColumnViewerToolTipSupport.enableFor(viewer);
 		TableColumnLayout layout = new TableColumnLayout();
-		add(layout, Messages.EditionTable_when, 0, 26);
-		add(layout, Messages.EditionTable_who, 1, 18);
-		add(layout, Messages.EditionTable_what, 2, 36);
-		add(layout, Messages.EditionTable_signed, 3, 20);
+		add(layout, Messages.EditionTable_when, 0, 10);
+		add(layout, Messages.EditionTable_who, 1, 20);
+		add(layout, Messages.EditionTable_what, 2, 45);
+		add(layout, Messages.EditionTable_signed, 3, 25);
 		pane.setLayout(layout);
 		Spoken.as(viewer.getControl(), Messages.EditionTable_name);
 		viewer.addPostSelectionChangedListener(e -> picked.run());
@@ -49,7 +50,7 @@ final class EditionTable {
 	private void add(TableColumnLayout layout, String heading, int at, int share) {
 		TableViewerColumn added = new TableViewerColumn(viewer, SWT.LEFT);
 		added.getColumn().setText(heading);
-		layout.setColumnData(added.getColumn(), new ColumnWeightData(share, LEAST_WIDTH));
+		layout.setColumnData(added.getColumn(), new ColumnWeightData(share, at == 0 ? DATE_WIDTH : LEAST_WIDTH));
 		added.setLabelProvider(new ColumnLabelProvider() {
 			@Override
 			public String getText(Object line) {

@@ -35,6 +35,7 @@ public final class EditionsView extends ViewPart {
 	/** Its name in the registry. */
 	public static final String ID = "org.setwright.workbench.editions"; //$NON-NLS-1$
 	private static final int[] SHARES = { 40, 60 };
+	private static final double WIDE_ENOUGH = 1.4;
 	private final DeskListener listener = this::deskChanged;
 	private final OpenEditions open = new OpenEditions();
 	private final Asking<Optional<Ledger>> reading = new Asking<>(Messages.EditionsView_reading, this::show, this::refused);
@@ -86,10 +87,19 @@ public final class EditionsView extends ViewPart {
 		left(sash);
 		right(sash);
 		sash.setWeights(SHARES);
+		sash.addListener(SWT.Resize, event -> turn(sash));
 		stack.topControl = begin.control();
 		Repaint.with(parent, this::repaint);
 		desk.addListener(listener);
 		read(desk.state());
+	}
+
+	/** Lays the list above the rest where there is more height than width. */
+	private static void turn(SashForm sash) {
+		int wanted = sash.getClientArea().width < sash.getClientArea().height * WIDE_ENOUGH ? SWT.VERTICAL : SWT.HORIZONTAL;
+		if (sash.getOrientation() != wanted) {
+			sash.setOrientation(wanted);
+		}
 	}
 
 	private void left(Composite parent) {

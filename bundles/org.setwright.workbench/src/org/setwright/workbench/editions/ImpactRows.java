@@ -38,7 +38,7 @@ final class ImpactRows {
 	}
 
 	private static Row difference(JobImpact of, Difference difference) {
-		return new Row(Icon.DIFFERS, List.of(difference.point().words(), difference.before(), difference.after(), causes(difference.causes())),
+		return new Row(Icon.WRITE, List.of(difference.point().words(), difference.before(), difference.after(), causes(difference.causes())),
 				new Spot(of.job().path(), difference.point().setting()));
 	}
 

@@ -70,6 +70,17 @@ final class SidePane {
 		} finally {
 			table.setRedraw(true);
 		}
+		reveal();
+	}
+
+	/** The first line that differs is to be seen. */
+	private void reveal() {
+		for (TableItem item : table.getItems()) {
+			if (((SideBySide.Row) item.getData()).changed()) {
+				table.showItem(item);
+				return;
+			}
+		}
 	}
 
 	/** @return what stands in the margin; empty for a line that is the same on both sides */
