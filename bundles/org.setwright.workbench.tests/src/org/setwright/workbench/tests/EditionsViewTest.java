@@ -182,6 +182,7 @@ class EditionsViewTest {
 		Tree remarks = tree("Remarks");
 		Waiting.until(() -> all(remarks).equals(List.of("rule " + VALVE, "Is that so?")), "the remark to be listed");
 		assertEquals("open", remarks.getItem(0).getText(1));
+		Waiting.until(() -> changed(VALVE).getText(3).equals("1 open"), "the change to tell of the remark");
 		Bench.pick(remarks, "rule " + VALVE);
 		Dialogs.whenOpen("Settle", shell -> {
 			Dialogs.text(shell, "What you say").setText("It is.");

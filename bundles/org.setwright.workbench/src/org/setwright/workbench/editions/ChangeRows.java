@@ -3,6 +3,7 @@ package org.setwright.workbench.editions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.book.JobText;
 import org.setwright.editions.compare.BookChanges;
@@ -11,20 +12,27 @@ import org.setwright.editions.compare.RuleChange;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.reading.BookAt;
 import org.setwright.editions.reading.Shelf;
+import org.setwright.editions.signing.About;
+import org.setwright.editions.signing.Matter;
+import org.setwright.editions.written.WrittenRule;
 import org.setwright.workbench.look.Icon;
 
 /** What is different between two states of the book, rule by rule, job by job and file by file. */
 final class ChangeRows {
 	/** The columns. */
-	static final List<RowTree.Column> COLUMNS = List.of(new RowTree.Column(Messages.ChangeRows_what, 44),
-			new RowTree.Column(Messages.ChangeRows_became, 36), new RowTree.Column(Messages.ChangeRows_where, 20));
+	static final List<RowTree.Column> COLUMNS = List.of(new RowTree.Column(Messages.ChangeRows_what, 40),
+			new RowTree.Column(Messages.ChangeRows_became, 28), new RowTree.Column(Messages.ChangeRows_where, 18),
+			new RowTree.Column(Messages.ChangeRows_remarks, 14));
 
 	private ChangeRows() {
 	}
 
-	/** @return lines about a {@link RuleChange} or {@link FileTexts} each, below a heading for every kind of thing that changed */
-	static List<Row> of(BookChanges changes) throws NotDone {
-		List<Row> rules = changes.rules().stream().map(ChangeRows::rule).toList();
+	/**
+	 * @param matters what was remarked
+	 * @return lines about a {@link RuleChange} or {@link FileTexts} each, below a heading for every kind of thing that changed
+	 */
+	static List<Row> of(BookChanges changes, List<Matter> matters) throws NotDone {
+		List<Row> rules = changes.rules().stream().map(c -> rule(c, matters)).toList();
 		List<Row> jobs = new ArrayList<>();
 		for (JobChange job : changes.jobs()) {
 			jobs.add(job(changes, job));
@@ -47,8 +55,16 @@ final class ChangeRows {
 		}
 	}
 
-	private static Row rule(RuleChange change) {
-		return new Row(sign(change), List.of(change.rule().name(), change.what(), change.rule().file()), change);
+	private static Row rule(RuleChange change, List<Matter> matters) {
+		return new Row(sign(change), List.of(change.rule().name(), change.what(), change.rule().file(), remarks(change, matters)), change);
+	}
+
+	/** How what was remarked on a rule stands, by its name now or before. */
+	private static String remarks(RuleChange change, List<Matter> matters) {
+		List<String> names = Stream.of(change.before(), change.after()).flatMap(Optional::stream).map(WrittenRule::name).toList();
+		List<Matter> on = matters.stream().filter(m -> m.about() instanceof About.OfRule rule && names.contains(rule.name())).toList();
+		long open = on.stream().filter(Matter::open).count();
+		return on.isEmpty() ? "" : open > 0 ? NLS.bind(Messages.ChangeRows_open, open) : Messages.ChangeRows_settled; //$NON-NLS-1$
 	}
 
 	/** @return a sign of its own for everything that can become of a rule */

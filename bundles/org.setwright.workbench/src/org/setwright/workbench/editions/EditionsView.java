@@ -23,6 +23,7 @@ import org.setwright.editions.compare.RuleChange;
 import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.signing.About;
+import org.setwright.editions.signing.Matter;
 import org.setwright.engine.language.Rule;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
@@ -259,7 +260,8 @@ public final class EditionsView extends ViewPart {
 			impact.none();
 		} else {
 			Path folder = desk.state().folder().get();
-			comparing.ask(m -> Optional.of(Compared.of(open.demand(folder), sides.get())));
+			List<Matter> matters = ledger.map(Ledger::matters).orElse(List.of());
+			comparing.ask(m -> Optional.of(Compared.of(open.demand(folder), sides.get(), matters)));
 		}
 	}
 

@@ -45,8 +45,11 @@ final class Messages extends NLS {
 	public static String ChangeRows_changed;
 	public static String ChangeRows_files;
 	public static String ChangeRows_jobs;
+	public static String ChangeRows_open;
+	public static String ChangeRows_remarks;
 	public static String ChangeRows_removed;
 	public static String ChangeRows_rules;
+	public static String ChangeRows_settled;
 	public static String ChangeRows_what;
 	public static String ChangeRows_where;
 	public static String ChangesTab_list;
