@@ -22,6 +22,7 @@ class CompletionTest {
 					"hoses: add re | hoses: add red", "hose 2 pai | hose 2 paint: ", "yard: | yard:gates: ",
 			"why sp | why speed", "why not spe | why not speed: ", "why not colour of light: b | why not colour of light: blue",
 					"expect colour of light: g | expect colour of light: gap",
+			"expect cau | expect caution ", "expect caution st | expect caution stop: ", "expect finding b | expect finding big",
 			"drop by | drop \"By size\"", "job we | job 1", "job weir | job 1", "what would make re | what would make \"Red\" speak",
 					"set | settled", "what w | what would give ", "pump size + rea | pump size + reach ",
 			"not fitted: la | not fitted: lamp", "keep rule x in r | keep rule x in rules/a.drl", "rule \"x\" @auth | rule \"x\" @authority( ",

@@ -116,6 +116,17 @@ class KeepingTest {
 	}
 
 	@Test
+	void cautionsStartUpChecksAndFindingsCanBeExpectedToo() throws NotKept {
+		assertEquals("NOT AS EXPECTED: caution stop: heat expected raised, came to not raised", Sample.told(bench, "expect caution stop: heat"));
+		assertEquals("as expected: no finding big came to not found, as expected", Sample.told(bench, "expect no finding big"));
+		assertEquals("as expected: no start-up check fan: let it turn came to not needed, as expected", Sample.told(bench, "expect no start-up check fan: let it turn"));
+		String kept = keeping(Sample.after(bench, "expect no caution any other"), "keep expectations").edit().of(Optional.of(Sample.JOB));
+		assertTrue(kept.contains("no cautions:") && kept.contains("any other"), kept);
+		assertEquals("1:16 There is no kind of caution \"stopp\". Write \"stop\".", Sample.misread(bench, "expect caution stopp: heat"));
+		assertEquals("Nothing else changes.", Sample.told(Sample.after(bench, "expect finding big"), "expect nothing of finding big"));
+	}
+
+	@Test
 	void scriptsAreWrittenAndReadByWhoeverShowsTheBench() {
 		Session session = Sample.after(bench, "pump size: 2", "speed");
 		assertEquals(Optional.of(new Wish.Save("a file.txt", "pump size: 2\nspeed\n")), session.say("save lines to \"a file.txt\"", Watch.PATIENT).wish());

@@ -1,6 +1,7 @@
 package org.setwright.bench.completing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -17,13 +18,16 @@ import org.setwright.bench.words.Facts.Meant;
 import org.setwright.bench.words.Named;
 import org.setwright.book.Book;
 import org.setwright.book.ExpectationText;
+import org.setwright.book.ItemList;
 import org.setwright.book.JobCase;
 import org.setwright.engine.language.Rule;
 import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.trade.catalogue.StartUpPhase;
 
 /** Offers facts, fields, values, settings, rules, jobs and the bench's own words. */
 public final class Completion {
@@ -58,6 +62,7 @@ public final class Completion {
 		if (lower.startsWith("expect nothing of ")) {
 			settings(start + 18, "");
 		} else if (lower.startsWith("expect ")) {
+			items(start + 7, lower.substring(7));
 			settingValue(start + 7, true);
 		} else if (lower.startsWith("why not ")) {
 			settingValue(start + 8, false);
@@ -215,6 +220,23 @@ public final class Completion {
 				values(blank(colon + 1), setting.domain());
 			}
 		});
+	}
+
+	/** What a job can expect besides settings. */
+	private void items(int from, String rest) {
+		for (ItemList list : ItemList.values()) {
+			int after = from + list.one().length() + 1;
+			if (!rest.startsWith(list.one() + " ")) {
+				offer(from, list.one() + " ", "Expects that it is " + list.state() + ".", true);
+			} else if (list.topic() == ItemList.Topic.CAUTIONS) {
+				Arrays.stream(CautionKind.values()).forEach(k -> offer(after, k.label() + ": ", k.meaning(), true));
+			} else if (list.topic() == ItemList.Topic.START_UP) {
+				Arrays.stream(StartUpPhase.values()).forEach(p -> offer(after, p.label() + ": ", p.meaning(), true));
+			} else {
+				hand.rules().stream().flatMap(r -> r.finds().stream()).distinct().sorted()
+						.forEach(f -> offer(after, f.toLowerCase(Locale.ROOT).replace('_', ' '), "Some rule finds it.", false));
+			}
+		}
 	}
 
 	private void settings(int from, String after) {

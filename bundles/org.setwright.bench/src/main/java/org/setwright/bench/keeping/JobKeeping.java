@@ -10,6 +10,7 @@ import org.setwright.bench.hand.AtHand;
 import org.setwright.bench.told.Misread;
 import org.setwright.bench.words.Named;
 import org.setwright.bench.words.Span;
+import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.Expectation;
 import org.setwright.book.JobEdit;
@@ -71,7 +72,7 @@ final class JobKeeping {
 	/** @param words what was typed */
 	Keeping expectations(Span words) throws Misread {
 		JobCase saved = saved(words);
-		List<JobEdit> edits = hand.edits().stream().filter(e -> e instanceof JobEdit.Expected || e instanceof JobEdit.NotExpected).toList();
+		List<JobEdit> edits = hand.edits().stream().filter(JobKeeping::expects).toList();
 		if (edits.isEmpty()) {
 			throw words.misread("Nothing has been expected here.", "Write \"expect SETTING\" first.");
 		}
@@ -110,8 +111,13 @@ final class JobKeeping {
 		return hand.saved().orElseThrow(() -> words.misread("The job on the bench is in no file yet.", "Write \"keep job as NAME\"."));
 	}
 
+	private static boolean expects(JobEdit edit) {
+		return edit instanceof JobEdit.Expected || edit instanceof JobEdit.NotExpected || edit instanceof JobEdit.ItemExpected
+				|| edit instanceof JobEdit.ItemNotExpected;
+	}
+
 	private void refuseOtherFacts(Span words) throws Misread {
-		if (hand.edits().stream().anyMatch(e -> !(e instanceof JobEdit.Expected) && !(e instanceof JobEdit.NotExpected))) {
+		if (!hand.edits().stream().allMatch(JobKeeping::expects)) {
 			throw words.misread("The facts here differ from those in the job's file, so what it comes to may not be expected there.",
 					"Write \"keep job\" to keep the facts too, \"keep job as NAME\", or undo them first.");
 		}
@@ -120,6 +126,7 @@ final class JobKeeping {
 	/** Taking another outcome for right is accepting it, which needs a name and a reason. */
 	private static void refuseOtherExpectations(JobCase saved, List<JobEdit> edits, Span words) throws Misread {
 		for (JobEdit edit : edits) {
+			refuseOtherItems(saved, edit, words);
 			Setting setting = edit instanceof JobEdit.Expected expected ? expected.setting() : edit instanceof JobEdit.NotExpected not ? not.setting() : null;
 			String before = setting == null || !saved.expected().containsKey(setting) ? null : saved.expected().get(setting).text();
 			String after = edit instanceof JobEdit.Expected expected ? expected.expectation().text() : "nothing";
@@ -127,6 +134,17 @@ final class JobKeeping {
 				throw words.misread("The job's file expects " + before + " of " + setting.label() + ", not " + after + ".",
 						"To take another outcome for right, accept it with your name and the reason (the word accept, or Case Check).");
 			}
+		}
+	}
+
+	private static void refuseOtherItems(JobCase saved, JobEdit edit, Span words) throws Misread {
+		boolean gone = edit instanceof JobEdit.ItemNotExpected not && saved.items().stream().anyMatch(not.item()::same);
+		Optional<ExpectedItem> other = edit instanceof JobEdit.ItemExpected expected
+				? saved.items().stream().filter(i -> i.list() != expected.item().list() && i.list().topic() == expected.item().list().topic()
+						&& i.in(expected.item().list()).same(expected.item())).findFirst() : Optional.empty();
+		if (gone || other.isPresent()) {
+			throw words.misread("The job's file expects " + other.map(i -> i.list().one() + " " + i.text()).orElse("what is no longer to be expected") + ".",
+					"To take another outcome for right, accept it with your name and the reason (the word accept, or Case Check).");
 		}
 	}
 

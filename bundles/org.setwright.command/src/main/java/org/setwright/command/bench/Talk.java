@@ -52,9 +52,14 @@ final class Talk {
 
 	/** @return whether everything expected in lines of this session is met */
 	boolean expectedIsMet() {
-		List<String> asked = session.hand().edits().stream().filter(JobEdit.Expected.class::isInstance)
-				.map(e -> ((JobEdit.Expected) e).setting().label()).toList();
+		List<String> asked = session.hand().edits().stream().flatMap(e -> what(e).stream()).toList();
 		return CheckedJob.of(session.hand().job(), session.hand().outcome()).notMet().stream().noneMatch(p -> asked.contains(p.what()));
+	}
+
+	/** @return what an edit expects something of, as points of a checked job call it */
+	private static Optional<String> what(JobEdit edit) {
+		return edit instanceof JobEdit.Expected expected ? Optional.of(expected.setting().label())
+				: edit instanceof JobEdit.ItemExpected expected ? Optional.of(expected.item().list().one() + " " + expected.item().text()) : Optional.empty();
 	}
 
 	/** @return the line and what is told of it; after it the lines of a script that it replays */
