@@ -77,7 +77,8 @@ public final class KeepLines {
 
 	private ExpectedItem item(ItemList list, Span said) throws Misread {
 		Span words = said.after(list.one());
-		Optional<ExpectedItem> item = words.text().length() > MOST ? Optional.empty() : ItemText.read(list, words.text(), Position.whole(hand.job().path()));
+		Optional<ExpectedItem> item = words.text().length() > MOST ? Optional.empty()
+				: ItemText.read(list, words.text(), Position.whole(hand.job().path()));
 		if (item.isEmpty()) {
 			int colon = words.text().indexOf(':');
 			Span head = colon < 0 ? words : words.upTo(colon);

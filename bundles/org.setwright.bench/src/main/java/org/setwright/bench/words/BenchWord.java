@@ -23,7 +23,7 @@ public record BenchWord(String word, String goesOn, String meaning, String group
 			new BenchWord("job", "JOB", "Puts another saved job on the bench; rules that were tried stay in force.", SAY),
 			new BenchWord("no job", "", "Puts a job on the bench of which nothing is known.", SAY),
 			new BenchWord("expect", "SETTING: VALUE", "Says what a setting should come to; what it comes to now, when no value is given.", SAY),
-			new BenchWord("expect caution", "KIND: WORDS", "Says that a caution should be raised; likewise expect no caution, start-up check and finding.", SAY),
+			new BenchWord("expect caution", "KIND: WORDS", "Says that a caution should be raised; so do expect no caution, start-up check, finding.", SAY),
 			new BenchWord("expect nothing of", "SETTING", "No longer expects anything of a setting.", SAY),
 			new BenchWord("settled", "", "Lists the settings that are settled, and which rule says so.", ASK),
 			new BenchWord("open", "", "Lists the settings in dispute, without a value, or perhaps needed.", ASK),
