@@ -145,7 +145,11 @@ final class Following {
 
 	private Turn job(Span line, JobCase other) {
 		AtHand after = hand.on(other);
-		return Turn.told(session.changed(line.text(), after), new Listing(after).job());
+		Rows rows = new Rows().addAll(new Listing(after).job());
+		if (!hand.edits().isEmpty()) {
+			rows.add(0, Tone.ATTENTION, "What was changed on " + hand.job().name() + " is put aside and not kept; undo brings it back.");
+		}
+		return Turn.told(session.changed(line.text(), after), rows.all());
 	}
 
 	private Turn changed(Span line, List<JobEdit> edits) throws Misread {

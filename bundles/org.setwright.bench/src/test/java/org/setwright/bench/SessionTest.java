@@ -55,6 +55,8 @@ class SessionTest {
 	@Test
 	void anotherJobOrNoneComesToTheBench() {
 		assertEquals("on the bench: Weir 5\n  settings: 1 perhaps, 2 settled", Sample.told(bench, "job weir"));
+		assertTrue(Sample.told(Sample.after(bench, "pump size: 2"),
+				"job weir").endsWith("What was changed on Mill Lane 3 is put aside and not kept; undo brings it back."));
 		Session none = Sample.after(bench, "no job");
 		assertEquals("on the bench: no job\n  settings: 3 perhaps", Sample.told(bench, "no job"));
 		assertEquals("Nothing is known of the job yet. State something, for example \"outdoor unit kind: air-source heat pump\".",
