@@ -125,6 +125,15 @@ class BenchViewTest {
 	}
 
 	@Test
+	void whatWasPutOnTheBenchStaysThereWhenTheBookChanges() throws Exception {
+		say("no job");
+		Bench.desk().type("rules/heat-pump.drl", Files.readString(folder.resolve("rules/heat-pump.drl")) + "\n// more\n");
+		idle();
+		say("facts");
+		assertTrue(told().contains("facts\nNothing is known of the job yet."), told());
+	}
+
+	@Test
 	void theTranscriptCanBeEmptiedAndWhatWasTriedStays() {
 		pick("jobs/quarry-hill-8.yaml");
 		say(RULE);

@@ -43,6 +43,7 @@ public final class BenchView extends ViewPart {
 	private Label standing;
 	private BenchActions actions;
 	private Scripts scripts;
+	private boolean toCome;
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -59,7 +60,7 @@ public final class BenchView extends ViewPart {
 		keys();
 		transcript.add(Told.unasked(List.of(new Row(0, Tone.QUIET, Messages.BenchView_hint, "")))); //$NON-NLS-1$
 		desk.addListener(listener);
-		follow(desk.state());
+		follow(desk.state(), true);
 	}
 
 	/** While nothing is typed, undo and redo concern lines; else what is being typed. */
@@ -107,14 +108,18 @@ public final class BenchView extends ViewPart {
 
 	private void deskChanged(DeskState before, DeskState now) {
 		if (before.latest() != now.latest() || !before.job().equals(now.job())) {
-			follow(now);
+			follow(now, !before.job().equals(now.job()));
 		}
 	}
 
-	private void follow(DeskState now) {
+	/** A job picked while nothing runs comes to the bench as soon as something does. */
+	private void follow(DeskState now, boolean picked) {
+		toCome |= picked;
 		boolean runs = now.edition().isPresent();
-		now.edition().ifPresent(edition -> work.goOn(new Ground(now.latest().orElseThrow().book(), Trade.catalogue(), edition, Optional.empty())
-				.with(now.job().orElse("")))); //$NON-NLS-1$
+		now.edition().ifPresent(edition -> {
+			work.goOn(new Ground(now.latest().orElseThrow().book(), Trade.catalogue(), edition, Optional.empty()).with(now.job().orElse("")), toCome); //$NON-NLS-1$
+			toCome = false;
+		});
 		stand(runs || now.latest().isEmpty() ? "" : work.session().isPresent() ? Messages.BenchView_mistakesSince
 				: Messages.BenchView_mistakes); //$NON-NLS-1$
 	}

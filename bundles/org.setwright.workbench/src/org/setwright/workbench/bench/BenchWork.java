@@ -31,8 +31,14 @@ final class BenchWork {
 	private Optional<Job> running = Optional.empty();
 	private boolean ended;
 
-	/** Something to be done with a session. @param line of which it is; empty when nobody typed it @param script whether it ends with the first fault */
-	private record Task(String line, boolean script, BiFunction<Optional<Session>, Watch, Done> work) {
+	/**
+	 * Something to be done with a session.
+	 *
+	 * @param line of which it is; empty when nobody typed it
+	 * @param script whether it ends with the first fault
+	 * @param picked whether somebody has picked a job
+	 */
+	private record Task(String line, boolean script, boolean picked, BiFunction<Optional<Session>, Watch, Done> work) {
 	}
 
 	/** What came of it. @param session afterwards @param told what to show @param wish what is asked of the window */
@@ -51,23 +57,28 @@ final class BenchWork {
 
 	/** @return whether some line is still being followed */
 	boolean busy() {
-		return running.isPresent();
+		return running.isPresent() || !waiting.isEmpty();
 	}
 
-	/** Goes on over {@code ground}, the book and job as they are now; lines that were tried are tried again there. */
-	void goOn(Ground ground) {
+	/**
+	 * Goes on over {@code ground}, the book and job as they are now; lines that were tried are tried again there.
+	 *
+	 * @param picked whether somebody has picked this job, so that it comes to the bench
+	 */
+	void goOn(Ground ground, boolean picked) {
+		boolean any = picked || waiting.stream().anyMatch(Task::picked);
 		waiting.removeIf(t -> t.line().isEmpty());
-		add(new Task("", false, (now, watch) -> over(now, ground, watch))); //$NON-NLS-1$
+		add(new Task("", false, any, (now, watch) -> over(now, ground, any, watch))); //$NON-NLS-1$
 	}
 
 	/** Follows {@code line}. */
 	void say(String line) {
-		add(new Task(line, false, (now, watch) -> said(now, line, watch)));
+		add(new Task(line, false, false, (now, watch) -> said(now, line, watch)));
 	}
 
 	/** Follows {@code lines} up to the first that cannot be. */
 	void say(List<String> lines) {
-		lines.forEach(line -> add(new Task(line, true, (now, watch) -> said(now, line, watch))));
+		lines.forEach(line -> add(new Task(line, true, false, (now, watch) -> said(now, line, watch))));
 	}
 
 	/** Ends what is being done, and forgets what waits. */
@@ -116,9 +127,10 @@ final class BenchWork {
 		return new Done(Optional.of(turn.session()), List.of(Told.of(line, turn)), turn.wish());
 	}
 
-	private static Done over(Optional<Session> now, Ground ground, Watch watch) {
-		if (now.isEmpty() || now.get().changes().isEmpty() && !same(now.get().hand().ground(), ground)) {
-			boolean newJob = now.isEmpty() || !now.get().hand().ground().saved().map(JobCase::path).equals(ground.saved().map(JobCase::path));
+	private static Done over(Optional<Session> now, Ground ground, boolean picked, Watch watch) {
+		boolean otherBook = now.isEmpty() || !now.get().hand().ground().book().folder().equals(ground.book().folder());
+		if (otherBook || now.get().changes().isEmpty() && !same(now.get().hand().ground(), ground)) {
+			boolean newJob = otherBook || !now.get().hand().ground().saved().map(JobCase::path).equals(ground.saved().map(JobCase::path));
 			Session fresh = Session.on(ground);
 			return new Done(Optional.of(fresh), newJob ? List.of(Told.unasked(new Listing(fresh.hand()).job())) : List.of(), Optional.empty());
 		}
@@ -126,9 +138,10 @@ final class BenchWork {
 		if (before.edition() != ground.edition() || !before.jobs().equals(ground.jobs())) {
 			Turn turn = now.get().over(ground.with(before.saved().map(JobCase::path).orElse("")), watch); //$NON-NLS-1$
 			Done over = new Done(Optional.of(turn.session()), turn.rows().isEmpty() ? List.of() : List.of(Told.unasked(turn.rows())), Optional.empty());
-			return otherJob(over, ground, watch);
+			return picked ? otherJob(over, ground, watch) : over;
 		}
-		return otherJob(new Done(now, List.of(), Optional.empty()), ground, watch);
+		Done same = new Done(now, List.of(), Optional.empty());
+		return picked ? otherJob(same, ground, watch) : same;
 	}
 
 	/** Picking another job puts it on the bench as a line would; of several in a row only the last counts. */
