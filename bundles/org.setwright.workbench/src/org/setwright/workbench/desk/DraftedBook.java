@@ -60,14 +60,14 @@ final class DraftedBook {
 	}
 
 	private static Book book(Book from, List<Table> tables, List<JobCase> jobs) {
-		return new Book(from.folder(), from.name(), from.description(), from.floors(), from.ruleFiles(), tables, jobs, from.problems());
+		return new Book(from.folder(), from.name(), from.description(), from.floors(), from.signOff(), from.ruleFiles(), tables, jobs, from.problems());
 	}
 
 	private static Book withProblems(Book book, String path, List<Problem> inFile) {
 		List<Problem> problems = new ArrayList<>(book.problems());
 		problems.removeIf(p -> p.at().file().equals(path));
 		problems.addAll(inFile);
-		return new Book(book.folder(), book.name(), book.description(), book.floors(), book.ruleFiles(), book.tables(), book.jobs(),
+		return new Book(book.folder(), book.name(), book.description(), book.floors(), book.signOff(), book.ruleFiles(), book.tables(), book.jobs(),
 				problems);
 	}
 }

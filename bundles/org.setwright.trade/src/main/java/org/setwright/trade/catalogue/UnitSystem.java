@@ -20,7 +20,7 @@ public enum UnitSystem {
 
 	/** @return the unit in which a quantity usually given in {@code own} is shown; {@code own} itself in both */
 	public Unit unit(Unit own) {
-		return this == IP ? IN_IP.getOrDefault(own, own) : this == SI ? IN_SI.getOrDefault(own, own) : own;
+		return this == BOTH ? own : (this == IP ? IN_IP : IN_SI).getOrDefault(own, own);
 	}
 
 	/**
