@@ -30,6 +30,7 @@ final class GridTable {
 	private static final int MARKS = 150;
 	private final TableViewer viewer;
 	private final TableViewerFocusCellManager focus;
+	private final SpokenCell spoken;
 	private final GridDesk desk;
 	private final IntConsumer sorted;
 	private List<String> headings = List.of();
@@ -44,6 +45,7 @@ final class GridTable {
 		viewer.getTable().setLinesVisible(true);
 		ColumnViewerToolTipSupport.enableFor(viewer);
 		Spoken.as(viewer.getTable(), Messages.GridTable_name);
+		spoken = new SpokenCell(viewer.getTable());
 		focus = new TableViewerFocusCellManager(viewer, new CellFrame(viewer));
 		TableViewerEditor.create(viewer, focus, new Activation(viewer), ColumnViewerEditor.TABBING_HORIZONTAL
 				| ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR | ColumnViewerEditor.TABBING_VERTICAL | ColumnViewerEditor.KEYBOARD_ACTIVATION);
@@ -106,6 +108,7 @@ final class GridTable {
 	private void looked() {
 		RowMarks.Cell at = cursor();
 		if (at.row() >= 0 && at.row() < desk.table().sheet().rows()) {
+			spoken.at(desk.table(), at.row(), at.column());
 			desk.looked(at.row(), at.column());
 		}
 	}

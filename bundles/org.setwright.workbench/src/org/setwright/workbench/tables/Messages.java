@@ -28,6 +28,10 @@ final class Messages extends NLS {
 	public static String RowMarks_hole;
 	public static String RowMarks_outranked;
 	public static String RowMarks_problem;
+	public static String SpokenCell_cell;
+	public static String SpokenCell_empty;
+	public static String SpokenCell_nothing;
+	public static String SpokenCell_row;
 	public static String TableEditor_grid;
 	public static String TableEditor_notSaved;
 	public static String TableEditor_text;

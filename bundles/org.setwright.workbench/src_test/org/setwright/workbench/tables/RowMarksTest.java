@@ -64,6 +64,13 @@ class RowMarksTest {
 	}
 
 	@Test
+	void aScreenReaderIsToldTheCellAndWhatIsWrongWithIt() {
+		assertEquals("outdoor unit maker, row 1: Norrvik.", SpokenCell.words(table, 0, 0));
+		assertTrue(SpokenCell.words(table, 2, 1).startsWith("=> changeover valve, row 3: energized. \"energized\" is not a value"), SpokenCell.words(table, 2, 1));
+		assertEquals("Row 1: dispute with 2.", SpokenCell.words(table, 0, -1));
+	}
+
+	@Test
 	void aRowWhoseLastWordGoesGoesWithIt() {
 		document.set("a,b\n1,\n2,2\n");
 		table.write(0, 0, "");
