@@ -236,6 +236,35 @@ class EditionsViewTest {
 		assertTrue(joined.contains("CHANGEOVER_VALVE, ENERGISED_IN_COOLING") && joined.contains("Nothing is there to be called for."), joined);
 	}
 
+	@Test
+	void editionsAreSentToAnotherPlaceAndReceivedFromThere(@TempDir Path elsewhere) throws Exception {
+		twoEditions();
+		Path place = elsewhere.resolve("shop.git");
+		new ProcessBuilder("git", "init", "-q", "--bare", place.toString()).start().waitFor();
+		tab("Lines");
+		boolean[] sent = new boolean[1];
+		Dialogs.whenOpen("Send", address -> {
+			Dialogs.type(address, place.toString());
+			Dialogs.press(address, "OK");
+			Dialogs.whenOpen("Send", done -> {
+				sent[0] = Dialogs.says(done, "Sent to origin");
+				done.close();
+			});
+		});
+		press("Sen&d\u2026");
+		Waiting.until(() -> sent[0], "the editions to be sent");
+		try (EditionsOf there = EditionsOf.on(place, "", Trade.catalogue())) {
+			assertEquals("Heating instead of cooling", there.edition(there.lines().all().get(0).name()).title());
+		}
+		boolean[] told = new boolean[1];
+		Dialogs.whenOpen("Receive", shell -> {
+			told[0] = Dialogs.says(shell, "has nothing that is not here");
+			shell.close();
+		});
+		press("Re&ceive\u2026");
+		Waiting.until(() -> told[0], "it to be told that nothing is new there");
+	}
+
 	/** Keeps a change as somebody else would, with another program. */
 	private void keepElsewhere(String from, String to) throws Exception {
 		int before = editions().getItemCount();

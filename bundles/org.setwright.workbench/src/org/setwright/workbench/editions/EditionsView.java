@@ -55,7 +55,6 @@ public final class EditionsView extends ViewPart {
 	private ReviewTab review;
 	private Reviewing reviewing;
 	private LinesTab lines;
-	private LineActs lineActs;
 	private Optional<Ledger> ledger = Optional.empty();
 	private Optional<Optional<Kept>> next = Optional.empty();
 
@@ -78,7 +77,6 @@ public final class EditionsView extends ViewPart {
 		desk = getSite().getService(Desk.class);
 		acts = new Acts(getSite().getPage(), open, this::done);
 		reviewing = new Reviewing(getSite().getPage(), open, () -> read(desk.state()));
-		lineActs = new LineActs(getSite().getShell(), acts, open);
 		pages = parent;
 		stack = new StackLayout();
 		parent.setLayout(stack);
@@ -128,7 +126,10 @@ public final class EditionsView extends ViewPart {
 		since = new SinceTab(tabs, desk, open, this::look);
 		review = new ReviewTab(tabs, () -> act(Act.REMARK), () -> act(Act.SIGN), this::sinceSigned,
 				(matter, stand) -> folder(f -> reviewing.answer(f, matter, stand)));
-		lines = new LinesTab(tabs, () -> folder(lineActs::begin), line -> folder(f -> lineActs.over(f, line)), line -> folder(f -> lineActs.join(f, line)));
+		LineActs lineActs = new LineActs(getSite().getShell(), acts, open);
+		PlaceActs places = new PlaceActs(getSite().getShell(), lineActs, open);
+		lines = new LinesTab(tabs, () -> folder(lineActs::begin), line -> folder(f -> lineActs.over(f, line)),
+				line -> folder(f -> lineActs.join(f, line)), () -> folder(places::receive), () -> folder(places::send));
 		tabs.setSelection(0);
 	}
 

@@ -54,25 +54,42 @@ final class LineActs {
 
 	/** How lines come together. */
 	private record Draft(JoinPlan plan, Author author) {
-		static Draft of(EditionsOf editions, Line line) throws NotDone {
-			editions.work().demandAllKept("join"); //$NON-NLS-1$
-			JoinPlan plan = editions.lines().join(line.name());
-			if (plan.joining().nothingNew()) {
-				throw new NotDone(NLS.bind(Messages.LineActs_nothingNew, line.name()), Messages.LineActs_keepThere);
-			}
-			return new Draft(plan, Author.of(editions));
-		}
+	}
+
+	/** Makes a plan of how lines come together. */
+	@FunctionalInterface
+	interface Planning {
+		/** @return the plan; nothing is changed yet */
+		JoinPlan of(EditionsOf editions) throws NotDone;
 	}
 
 	/** Joins a line with the open one, after a person decided what both changed. */
 	void join(Path folder, Line line) {
-		if (acts.nothingTyped(Messages.LineActs_join)) {
-			Doing.start(shell, Messages.LineActs_join, m -> Optional.of(Draft.of(open.demand(folder), line)), draft -> {
-				JoinDialog ask = new JoinDialog(shell, draft.plan(), draft.author());
-				ask.ask().ifPresent(said -> Doing.start(shell, Messages.LineActs_join,
-						m -> Optional.of(join(folder, draft.plan(), ask.decided(), said)), kept -> changed(Optional.of(kept))));
-			});
+		together(folder, Messages.LineActs_join, editions -> {
+			editions.work().demandAllKept("join"); //$NON-NLS-1$
+			return editions.lines().join(line.name());
+		});
+	}
+
+	/** Carries a plan out, after a person decided what both changed. @param title what is done, for people */
+	void together(Path folder, String title, Planning planning) {
+		if (acts.nothingTyped(title)) {
+			Doing.start(shell, title, m -> Optional.of(draft(open.demand(folder), planning)), draft -> carryOut(folder, title, draft));
 		}
+	}
+
+	private static Draft draft(EditionsOf editions, Planning planning) throws NotDone {
+		JoinPlan plan = planning.of(editions);
+		if (plan.joining().nothingNew()) {
+			throw new NotDone(NLS.bind(Messages.LineActs_nothingNew, plan.name()), Messages.LineActs_keepThere);
+		}
+		return new Draft(plan, Author.of(editions));
+	}
+
+	private void carryOut(Path folder, String title, Draft draft) {
+		JoinDialog ask = new JoinDialog(shell, draft.plan(), draft.author());
+		ask.ask().ifPresent(said -> Doing.start(shell, title, m -> Optional.of(join(folder, draft.plan(), ask.decided(), said)),
+				kept -> changed(Optional.of(kept))));
 	}
 
 	private Kept join(Path folder, JoinPlan plan, Map<Conflict, Optional<String>> decided, Entry.Said said) throws NotDone {

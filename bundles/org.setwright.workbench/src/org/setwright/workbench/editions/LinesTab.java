@@ -15,12 +15,20 @@ final class LinesTab {
 	private final Button over;
 	private final Button join;
 
-	/** @param begin asked to begin a line @param over told which to go over to @param join told which to join with the open one */
-	LinesTab(CTabFolder tabs, Runnable begin, Consumer<Line> over, Consumer<Line> join) {
+	/**
+	 * @param begin asked to begin a line
+	 * @param over told which to go over to
+	 * @param join told which to join with the open one
+	 * @param receive asked to get what is new at another place
+	 * @param send asked to send the open line to another place
+	 */
+	LinesTab(CTabFolder tabs, Runnable begin, Consumer<Line> over, Consumer<Line> join, Runnable receive, Runnable send) {
 		pane = new ListPane(tabs, Messages.LinesTab_list, LineRows.COLUMNS);
 		pane.button(Messages.LinesTab_begin, begin);
 		this.over = pane.button(Messages.LinesTab_over, () -> picked().ifPresent(over));
 		this.join = pane.button(Messages.LinesTab_join, () -> picked().ifPresent(join));
+		pane.button(Messages.LinesTab_receive, receive);
+		pane.button(Messages.LinesTab_send, send);
 		pane.tree().viewer().addSelectionChangedListener(e -> enable());
 		CTabItem tab = new CTabItem(tabs, SWT.NONE);
 		tab.setText(Messages.LinesTab_title);
