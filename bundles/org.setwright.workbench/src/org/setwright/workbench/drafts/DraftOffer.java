@@ -19,9 +19,9 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.statushandlers.StatusManager;
-import org.eclipse.ui.texteditor.ITextEditor;
 import org.setwright.workbench.fixes.FixDone;
 import org.setwright.workbench.folder.BookProject;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.folder.Places;
 import org.setwright.writing.drafts.Draft;
 import org.setwright.writing.text.TextEdit;
@@ -51,17 +51,22 @@ final class DraftOffer {
 				makeAgain(draft);
 				return true;
 			}
-			Optional<ITextEditor> editor = Places.text(page, draft.path());
-			if (editor.isPresent()) {
-				IDocument document = editor.get().getDocumentProvider().getDocument(editor.get().getEditorInput());
-				FixDone.type(document, List.of(TextEdit.between(document.get(), draft.text())));
+			Places.openJob(page, draft.path());
+			Optional<IDocument> document = BookTexts.document(draft.path());
+			if (document.isPresent()) {
+				FixDone.type(document.get(), List.of(TextEdit.between(document.get().get(), draft.text())));
+				return true;
 			}
-			return editor.isPresent();
+			tell(draft, null);
 		} catch (CoreException | BadLocationException refused) {
-			StatusManager.getManager().handle(new Status(IStatus.WARNING, DraftOffer.class, NLS.bind(Messages.DraftOffer_notPutBack, draft.path()), refused),
-					StatusManager.SHOW);
-			return false;
+			tell(draft, refused);
 		}
+		return false;
+	}
+
+	private static void tell(Draft draft, Exception why) {
+		StatusManager.getManager().handle(new Status(IStatus.WARNING, DraftOffer.class, NLS.bind(Messages.DraftOffer_notPutBack, draft.path()), why),
+				StatusManager.SHOW);
 	}
 
 	private static void makeAgain(Draft draft) throws CoreException {

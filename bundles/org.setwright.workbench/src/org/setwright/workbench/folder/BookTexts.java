@@ -30,6 +30,12 @@ public final class BookTexts {
 		}
 	}
 
+	/** @return the document of the file at {@code path} that its editor works on; empty when none is open */
+	public static Optional<IDocument> document(String path) {
+		return BookProject.file(path).map(f -> FileBuffers.getTextFileBufferManager().getTextFileBuffer(f.getFullPath(), LocationKind.IFILE))
+				.map(ITextFileBuffer::getDocument);
+	}
+
 	/** @return where {@code document}, which is open in an editor, belongs, below the book folder; empty when it is no file of the book */
 	public static Optional<String> path(IDocument document) {
 		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);

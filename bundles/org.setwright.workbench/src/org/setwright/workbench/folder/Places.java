@@ -59,7 +59,7 @@ public final class Places {
 		return Optional.ofNullable(editor instanceof JobPlaces job ? job.showText() : editor.getAdapter(ITextEditor.class));
 	}
 
-	/** Opens the job at {@code path}. */
+	/** Opens the job, or other file, at {@code path}. */
 	public static void openJob(IWorkbenchPage page, String path) {
 		editor(page, path);
 	}
