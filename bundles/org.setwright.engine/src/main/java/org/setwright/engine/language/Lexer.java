@@ -2,11 +2,16 @@ package org.setwright.engine.language;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.setwright.book.Mend;
 import org.setwright.book.Position;
 import org.setwright.book.Problem;
 
 /** Splits a rule file into tokens. Comments and blanks are passed over; every token knows its place. */
 final class Lexer {
+	/** What an annotation says, without quotation marks of its own. */
+	private static final Pattern SAID = Pattern.compile("\\s*@\\w+\\s*\\(\\s*([^\"]*[^\"\\s])\\s*\\)\\s*");
 	private static final List<String> LONG_SIGNS = List.of("==", "!=", "<=", ">=", "&&", "||");
 
 	private final String file;
@@ -82,11 +87,27 @@ final class Lexer {
 			inside.append(text.charAt(end++));
 		}
 		if (end >= text.length() || text.charAt(end) != quote) {
-			problems.add(Problem.error(here(), "The text that begins here has no closing quotation mark.",
-					"Close it on the same line; if it is an apostrophe, put the whole text between \" and \"."));
-			add(Token.Kind.QUOTED, inside.toString(), end);
+			notClosed(inside.toString(), end);
 		} else {
 			add(Token.Kind.QUOTED, inside.toString(), end + 1);
+		}
+	}
+
+	/** An apostrophe in what an annotation says is the likeliest reason, and then the whole of it wants quotation marks. */
+	private void notClosed(String inside, int end) {
+		int lineEnd = text.indexOf('\n', at) < 0 ? text.length() : text.indexOf('\n', at);
+		Matcher said = SAID.matcher(text.substring(lineStart, lineEnd));
+		if (said.matches() && lineStart + said.start(1) < at && at < lineStart + said.end(1)) {
+			String quoted = '"' + said.group(1) + '"';
+			at = lineStart + said.start(1);
+			tokens.removeIf(t -> t.start() >= at);
+			problems.add(Problem.error(here(), "This text has an apostrophe in it, so it has to stand between quotation marks.",
+					"Write " + quoted + ".").with(new Mend.Replace(said.group(1), List.of(quoted))));
+			add(Token.Kind.QUOTED, said.group(1), lineStart + said.end(1));
+		} else {
+			problems.add(Problem.error(here(), "The text that begins here has no closing quotation mark.",
+					"Close it on the same line; if it is an apostrophe, put the whole text between \" and \"."));
+			add(Token.Kind.QUOTED, inside, end);
 		}
 	}
 

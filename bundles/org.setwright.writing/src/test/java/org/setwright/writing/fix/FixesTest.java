@@ -55,6 +55,14 @@ class FixesTest {
 	}
 
 	@Test
+	void anAnnotationWithAnApostropheGetsQuotationMarks() {
+		String quoted = rule("typed", ANY, SAYS).replace("shop practice", "\"maker's instructions\"");
+		Desk desk = Desk.with(quoted.replace("\"maker's instructions\"", "maker's instructions"));
+		assertEquals(quoted, mended(desk, "Write \"maker's instructions\"").text(Desk.FILE));
+		assertEquals(List.of(), Desk.with(quoted).problems());
+	}
+
+	@Test
 	void onlyTheSlipItselfIsReplaced() {
 		Desk desk = Desk.with("// OutdorUnit is mentioned here\n" + rule("OutdorUnit", "OutdorUnit( )", SAYS));
 		String after = mended(desk, "Write OutdoorUnit").text(Desk.FILE);
