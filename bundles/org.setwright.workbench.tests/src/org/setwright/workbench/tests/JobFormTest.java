@@ -129,6 +129,23 @@ class JobFormTest {
 	}
 
 	@Test
+	void startUpChecksAndFindingsThatAreExpectedAreShownAndTakenOut() throws Exception {
+		var text = ((Places.JobPlaces) Bench.editor()).showText();
+		var document = text.getDocumentProvider().getDocument(text.getEditorInput());
+		document.replace(document.getLength(), 0, "  no start-up: [heating]\n  no findings: dual fuel job\n");
+		Places.openJob(Bench.page(), JOB, field("stages"));
+		Bench.worked();
+		Tree outline = Bench.called("Parts of the job", Tree.class);
+		Bench.pick(outline, Bench.texts(outline).stream().filter(t -> t.startsWith("expected settings")).findFirst().orElseThrow());
+		assertEquals("heating", Bench.called("expected heating", Text.class).getText());
+		assertEquals(1, Bench.all(Label.class, l -> l.getText().equals("start-up check not needed")).size());
+		assertEquals(1, Bench.all(Label.class, l -> l.getText().equals("rules do not find")).size());
+		Bench.all(Button.class, b -> b.getText().equals("Remove")).get(2).notifyListeners(SWT.Selection, new Event());
+		Waiting.settle();
+		assertTrue(document.get().endsWith("auxiliary heat stages: 0\n  no findings: dual fuel job\n"), document.get());
+	}
+
+	@Test
 	void aMistakeInTheTextIsExplainedAndTheFormWaits() throws Exception {
 		var text = ((Places.JobPlaces) Bench.editor()).showText();
 		var document = text.getDocumentProvider().getDocument(text.getEditorInput());
