@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +59,9 @@ class StrengthTest {
 			""";
 	private static final String TWO = "job: two\nindoor unit: { kind: furnace, stages: 2 }\nexpect:\n  heating stages: 2\n";
 	private static final String ONE = "job: one\nindoor unit: { kind: furnace, stages: 1 }\nexpect:\n  heating stages: 1\n";
+
+	/** Of the starter's jobs, so many that the test stays short. */
+	private static final int EVERY = 3;
 
 	@TempDir
 	Path folder;
@@ -123,7 +127,8 @@ class StrengthTest {
 	@Test
 	void whatTheEvaluatorSaysOfAMistakeTheRuleEngineSaysToo() {
 		Edition starter = starter();
-		List<JobCase> jobs = BookReader.read(Path.of("../../rules/starter"), Trade.catalogue()).jobs();
+		List<JobCase> all = BookReader.read(Path.of("../../rules/starter"), Trade.catalogue()).jobs();
+		List<JobCase> jobs = IntStream.range(0, all.size()).filter(i -> i % EVERY == 0).mapToObj(all::get).toList();
 		List<Mistake> mistakes = Mistakes.in(starter.rules());
 		int differed = 0;
 		for (int i = 7; i < mistakes.size(); i += mistakes.size() / 6) {
