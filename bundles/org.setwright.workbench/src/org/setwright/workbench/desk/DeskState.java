@@ -46,6 +46,11 @@ public record DeskState(Optional<Path> folder, Optional<Evaluation> latest, Opti
 		return saved.flatMap(e -> job.flatMap(e::outcome));
 	}
 
+	/** @return what that job comes to now, or came to before anything was typed while the rules cannot run as they read now */
+	public Optional<Outcome> lastOutcome() {
+		return latest.filter(e -> !e.runs()).isPresent() ? savedOutcome() : outcome();
+	}
+
 	/** @return what the setting being looked at comes to now */
 	public Optional<SettingOutcome> settingOutcome() {
 		return outcome().flatMap(o -> setting.flatMap(o::setting));

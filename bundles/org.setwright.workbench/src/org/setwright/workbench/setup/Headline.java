@@ -36,7 +36,13 @@ final class Headline {
 	void show(DeskState now) {
 		name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		name.setText(now.jobCase().map(JobCase::name).orElse(now.job().orElse(Messages.Headline_noJob)).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
-		summary.setText(now.outcome().map(Headline::counts).orElseGet(() -> why(now)));
+		summary.setText(said(now));
+	}
+
+	/** @return what the job comes to in numbers, or came to before the rules could not run any more, or why nothing is shown */
+	static String said(DeskState now) {
+		Optional<String> counts = now.lastOutcome().map(Headline::counts);
+		return counts.map(c -> now.outcome().isPresent() ? c : NLS.bind(Messages.Headline_fromBefore, c, now.latest().orElseThrow().errors())).orElseGet(() -> why(now));
 	}
 
 	/** @return for example "12 settled, 1 disputed, 1 gap" */

@@ -14,6 +14,7 @@ final class Messages extends NLS {
 	public static String FindOutList_warning;
 	public static String Headline_between;
 	public static String Headline_disputed;
+	public static String Headline_fromBefore;
 	public static String Headline_gaps;
 	public static String Headline_jobFaulty;
 	public static String Headline_noBook;

@@ -78,7 +78,7 @@ public final class SetupView extends ViewPart {
 
 	private void show(DeskState now) {
 		Optional<JobCase> job = now.jobCase();
-		Optional<Outcome> outcome = now.outcome();
+		Optional<Outcome> outcome = now.lastOutcome();
 		headline.show(now);
 		cautions.show(outcome.map(Outcome::cautions).orElse(List.of()));
 		settings.show(outcome.flatMap(o -> job.map(j -> SettingRows.of(Trade.catalogue(), o, now.savedOutcome(), j, all)))

@@ -30,4 +30,17 @@ class HeadlineTest {
 				Optional.empty());
 		assertEquals("The rules cannot run. Mistakes: 1. See Problems.", Headline.why(state));
 	}
+
+	@Test
+	void whatAJobCameToStaysWhileTheRulesCannotRunAndIsSaidToBeFromBefore() {
+		Evaluation good = TestBook.saved();
+		Evaluation faulty = new Evaluation(good.book(), new Compilation(Optional.empty(), List.of()),
+				List.of(Problem.error(new Position("rules/a.drl", 1, 1), "Wrong.", "Mend it.")), Map.of());
+		DeskState before = new DeskState(Optional.of(TestBook.FOLDER), Optional.of(good), Optional.of(good), Optional.of(TestBook.LARCH_LANE), Optional.empty());
+		DeskState now = new DeskState(Optional.of(TestBook.FOLDER), Optional.of(faulty), Optional.of(good), Optional.of(TestBook.LARCH_LANE), Optional.empty());
+		assertTrue(Headline.said(before).startsWith("4 settled"), Headline.said(before));
+		assertTrue(Headline.said(now).startsWith("FROM BEFORE: 4 settled"), Headline.said(now));
+		assertEquals(before.outcome(), now.lastOutcome());
+		assertEquals(Optional.empty(), now.outcome());
+	}
 }
