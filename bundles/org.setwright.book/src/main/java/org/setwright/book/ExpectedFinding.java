@@ -20,6 +20,11 @@ public record ExpectedFinding(boolean appears, String name, boolean other, Posit
 		return ExpectedItem.onALine(name.replace('_', ' ')).toLowerCase(Locale.ROOT);
 	}
 
+	/** @return its word in rules, "DUAL_FUEL_JOB" */
+	public String word() {
+		return name.replace(' ', '_').toUpperCase(Locale.ROOT);
+	}
+
 	/** For a finding that is named. @param word as in a rule @return whether it is the one meant */
 	public boolean means(String word) {
 		return name.equals(ANY) || name.equals(label(word));

@@ -3,6 +3,9 @@ package org.setwright.writing.uses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.setwright.book.ExpectedCheck;
+import org.setwright.book.ExpectedFinding;
+import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.Position;
@@ -32,7 +35,16 @@ final class JobMentions {
 				mentions.add(new Thing.OfRule(by.rule()), by.at(), by.rule());
 			}
 		});
+		job.items().forEach(mentions::item);
 		return mentions.found;
+	}
+
+	private void item(ExpectedItem item) {
+		if (item instanceof ExpectedFinding finding && !finding.other() && !finding.name().equals(ExpectedItem.ANY)) {
+			add(new Thing.OfFinding(finding.word()), item.at(), finding.name());
+		} else if (item instanceof ExpectedCheck check && check.byRule()) {
+			add(new Thing.OfRule(check.words()), item.at(), check.words());
+		}
 	}
 
 	private void answer(JobField place, Position at) {

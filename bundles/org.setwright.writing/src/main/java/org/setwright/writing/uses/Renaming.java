@@ -11,6 +11,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import org.setwright.book.Book;
+import org.setwright.book.ExpectedCheck;
+import org.setwright.book.ExpectedFinding;
+import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
 import org.setwright.book.JobEdit;
@@ -169,6 +172,16 @@ public final class Renaming {
 				changes.add(new JobEdit.Expected(setting, new DecidedBy(by.is(), name, by.at())));
 			}
 		});
+		job.items().forEach(item -> renamed(item, name).ifPresent(to -> changes.addAll(List.of(new JobEdit.ItemNotExpected(item), new JobEdit.ItemExpected(to)))));
 		return changes;
+	}
+
+	/** @return {@code item} with the new name, when it is this finding or rule that it names */
+	private Optional<ExpectedItem> renamed(ExpectedItem item, String name) {
+		if (thing instanceof Thing.OfFinding old && item instanceof ExpectedFinding finding && !finding.other() && finding.word().equals(old.name())) {
+			return Optional.of(new ExpectedFinding(finding.appears(), name, false, finding.at()));
+		}
+		return thing instanceof Thing.OfRule rule && item instanceof ExpectedCheck check && check.byRule() && check.words().equals(rule.name())
+				? Optional.of(ExpectedCheck.by(check.list(), name, check.at())) : Optional.empty();
 	}
 }

@@ -102,6 +102,19 @@ class UsesTest {
 		assertEquals(JOB.replace("by: finds it", "by: decides it"), desk.text("jobs/a.yaml"));
 	}
 
+	@Test
+	void whatJobsExpectOfFindingsAndStartUpsGoesAlong() throws JobNotWritten {
+		String expects = "job: C\nexpect:\n  findings: [two step]\n  no findings: [any other]\n  start-up:\n    - by: asks\n";
+		Desk desk = desk().and("jobs/c.yaml", expects);
+		assertEquals(List.of("jobs/c.yaml", "rules/test.drl", "rules/test.drl"),
+				Uses.in(desk.manuscript()).of(at(desk, "TWO_STEP")).stream().map(Mention::path).toList());
+		renamed(desk, at(desk, "TWO_STEP"), "STEPPED_COOLING");
+		renamed(desk, at(desk, "asks"), "wants");
+		assertEquals(Set.of("stepped cooling", "any other", "by: wants"), Set.copyOf(desk.book().jobs().get(2).items().stream()
+				.map(org.setwright.book.ExpectedItem::text).toList()), desk.text("jobs/c.yaml"));
+		assertEquals(List.of(), desk.problems());
+	}
+
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
 			Norrvik | Oskelund | the two would become one
