@@ -77,7 +77,7 @@ class EditionsWordsTest {
 			String number = names.computeIfAbsent(name.group().substring(0, 10), x -> String.valueOf((char) ('A' + names.size())));
 			name.appendReplacement(plain, number.repeat(name.group().length()));
 		}
-		return name.appendTail(plain).toString().replaceAll("\\d{4}-\\d\\d-\\d\\dT[^\"]*", "TIME").replaceAll("\\d{4}-\\d\\d-\\d\\d-\\d{6}", "DAY-AND-TIME")
+		return name.appendTail(plain).toString().replaceAll("\\d{4}-\\d\\d-\\d\\dT[^\"]*", "TIME").replaceAll("\\d{4}-\\d\\d-\\d\\d-\\d{6}-\\d{3}", "DAY-AND-TIME")
 				.replaceAll("\\d{4}-\\d\\d-\\d\\d", "2026-DAY").replace(folder.toString(), "FOLDER") + "\n";
 	}
 

@@ -66,7 +66,7 @@ class SigningTest {
 			remark(shop, Optional.empty(), new About.OfDecision("jobs/one.yaml", "cooling stages"), Shop.ODD, NOON, Remark.Stand.OPEN, "Right?");
 			assertEquals("about: rule A\nedition: " + shop.editions().demandLast().id()
 					+ "\nby: Marit Cole <marit@fennimore.example>\non: 2026-03-02T12:00+01:00\n"
-					+ "stands: open\n\nWhy one?\nabout: nothing else\n", shop.read("remarks/a/2026-03-02-110000-marit-cole.txt"));
+					+ "stands: open\n\nWhy one?\nabout: nothing else\n", shop.read("remarks/a/2026-03-02-110000-000-marit-cole.txt"));
 			List<Matter> matters = Remarks.in(shop.editions().inHand().content());
 			assertEquals(List.of("a false 2", "a-2 true 1", "one-cooling-stages true 1"), matters.stream()
 					.map(m -> m.thread() + " " + m.open() + " " + m.remarks().size()).toList());

@@ -29,7 +29,7 @@ import org.setwright.editions.kept.Who;
  * lines of work join without a conflict.
  */
 public final class Remarks {
-	private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss");
+	private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss-SSS");
 	private static final int LONGEST_NAME = 40;
 
 	private Remarks() {

@@ -32,12 +32,32 @@ public final class Program implements Decides {
 	private final Map<FactKind, FactType> types = new HashMap<>();
 	/** The kinds some rule asks for; facts of others need not be laid out. */
 	private final Set<FactKind> asked;
+	/** The kinds that some condition asks for in its possible form; what may not even be there can meet no other. */
+	private final Set<FactKind> askedPossibly = new HashSet<>();
 
 	private Program(List<Rule> rules, KieBase base, Set<FactKind> asked) {
 		finds = rules.stream().map(Rule::finds).toList();
 		this.base = base;
 		this.asked = asked;
 		asked.forEach(k -> types.put(k, base.getFactType(DrlWriter.PACKAGE, DrlWriter.type(k))));
+		for (Rule rule : rules) {
+			rule.when().forEach(c -> askPossibly(c, true));
+			if (!rule.finds().isEmpty()) {
+				rule.when().forEach(c -> askPossibly(c, false));
+			}
+		}
+	}
+
+	/** Follows {@link ConditionWriter}: what is below not is written in the other form. */
+	private void askPossibly(Condition condition, boolean certain) {
+		if (!certain && condition instanceof Condition.Pattern pattern) {
+			askedPossibly.add(pattern.kind());
+		}
+		condition.inner().forEach(c -> askPossibly(c, condition instanceof Condition.Not ? !certain : certain));
+	}
+
+	private boolean matters(JobFacts.Item item) {
+		return (item.phantom() ? askedPossibly : asked).contains(item.kind());
 	}
 
 	private static void ask(Condition condition, Set<FactKind> asked) {
@@ -75,7 +95,7 @@ public final class Program implements Decides {
 			try {
 				Desk desk = new Desk(finds, session);
 				session.setGlobal("desk", desk);
-				job.all().stream().filter(item -> asked.contains(item.kind())).forEach(item -> session.insert(fact(item)));
+				job.all().stream().filter(this::matters).forEach(item -> session.insert(fact(item)));
 				session.fireAllRules(desk);
 				return desk.fired();
 			} finally {
