@@ -6,7 +6,9 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.widgets.Display;
 import org.setwright.editions.kept.NotDone;
 
@@ -16,6 +18,7 @@ final class Asking<T> extends Job {
 	private final Consumer<T> told;
 	private final Consumer<NotDone> refused;
 	private volatile Work<T> newest;
+	private volatile Work<T> begun;
 
 	/** What takes time. */
 	@FunctionalInterface
@@ -30,6 +33,14 @@ final class Asking<T> extends Job {
 		this.told = told;
 		this.refused = refused;
 		setPriority(Job.DECORATE);
+		addJobChangeListener(new JobChangeAdapter() {
+			@Override
+			public void done(IJobChangeEvent event) {
+				if (newest != null && newest != begun) {
+					schedule(PAUSE_MILLIS);
+				}
+			}
+		});
 	}
 
 	void ask(Work<T> work) {
@@ -47,6 +58,7 @@ final class Asking<T> extends Job {
 	@Override
 	protected IStatus run(IProgressMonitor monitor) {
 		Work<T> mine = newest;
+		begun = mine;
 		if (mine == null) {
 			return Status.CANCEL_STATUS;
 		}
