@@ -9,7 +9,8 @@ public final class Bars {
 	private static final int WIDTH = 900;
 	private static final int ROW = 26;
 	private static final int BAR = 16;
-	private static final int ROOM_FOR_NUMBERS = 150;
+	private static final int LEAST_ROOM_FOR_NUMBERS = 150;
+	private static final int LETTER = 8;
 	/** However few are not met, they are seen. */
 	private static final int LEAST_SEEN = 6;
 
@@ -33,12 +34,14 @@ public final class Bars {
 	public static void write(Markup html, String title, Key key, List<Row> rows) {
 		int height = rows.size() * ROW + 4;
 		long longest = Math.max(1, rows.stream().mapToLong(Row::all).max().orElse(1));
+		int letters = rows.stream().mapToInt(r -> numbers(key, r).length()).max().orElse(0);
+		double unit = (WIDTH - LABEL - Math.max(LEAST_ROOM_FOR_NUMBERS, (letters + 2) * LETTER)) / (double) longest;
 		html.open("figure").line();
 		html.open("svg", "viewBox", "0 0 " + WIDTH + " " + height, "role", "img", "aria-label", title, "class", "bars").line();
 		String hatch = "hatch-" + Integer.toHexString(title.hashCode());
 		patterns(html, hatch);
 		for (int i = 0; i < rows.size(); i++) {
-			row(html, key, rows.get(i), i * ROW + 4, longest, hatch);
+			row(html, key, rows.get(i), i * ROW + 4, unit, hatch);
 		}
 		html.close().line().open("figcaption");
 		key(html, "met", key.met(), null);
@@ -60,8 +63,7 @@ public final class Bars {
 				.empty("rect", "width", "12", "height", "12", "class", hatch == null ? style : null, "fill", hatch == null ? null : "url(#" + hatch + ")").close().text(" " + word).close();
 	}
 
-	private static void row(Markup html, Key key, Row row, int y, long longest, String hatch) {
-		double unit = (WIDTH - LABEL - ROOM_FOR_NUMBERS) / (double) longest;
+	private static void row(Markup html, Key key, Row row, int y, double unit, String hatch) {
 		html.open("g").element("title", row.name() + ": " + numbers(key, row));
 		html.element("text", row.name(), "x", Integer.toString(LABEL - 8), "y", Integer.toString(y + 13), "text-anchor", "end");
 		double x = part(html, "met", null, LABEL, y, row.met() * unit);
