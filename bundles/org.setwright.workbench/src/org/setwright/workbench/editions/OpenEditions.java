@@ -1,27 +1,31 @@
 package org.setwright.workbench.editions;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.setwright.editions.EditionsOf;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.trade.Trade;
 
-/** The editions of the open book, found when first asked for, and let go when another book is opened. Thread-safe. */
+/**
+ * The editions of every book that was looked at, found when first asked for. They are let go together, because a question about
+ * the book before may still be on its way when another is opened. Thread-safe.
+ */
 final class OpenEditions {
-	private Path folder;
-	private EditionsOf editions;
+	private final Map<Path, EditionsOf> byFolder = new HashMap<>();
 
 	/** @return empty when the book lives in no repository */
 	synchronized Optional<EditionsOf> of(Path book) throws NotDone {
-		if (!book.equals(folder)) {
-			close();
+		EditionsOf known = byFolder.get(book);
+		if (known == null) {
+			known = EditionsOf.find(book, Trade.catalogue(), List.of()).orElse(null);
+			if (known != null) {
+				byFolder.put(book, known);
+			}
 		}
-		if (editions == null) {
-			editions = EditionsOf.find(book, Trade.catalogue(), List.of()).orElse(null);
-			folder = book;
-		}
-		return Optional.ofNullable(editions);
+		return Optional.ofNullable(known);
 	}
 
 	/** @return the same, where there have to be any */
@@ -31,17 +35,13 @@ final class OpenEditions {
 
 	/** Starts a repository in the folder of the book, unless it lives in one. */
 	synchronized EditionsOf begin(Path book) throws NotDone {
-		close();
-		editions = EditionsOf.start(book, Trade.catalogue(), List.of());
-		folder = book;
-		return editions;
+		EditionsOf begun = EditionsOf.start(book, Trade.catalogue(), List.of());
+		byFolder.put(book, begun);
+		return begun;
 	}
 
 	synchronized void close() {
-		if (editions != null) {
-			editions.close();
-			editions = null;
-		}
-		folder = null;
+		byFolder.values().forEach(EditionsOf::close);
+		byFolder.clear();
 	}
 }
