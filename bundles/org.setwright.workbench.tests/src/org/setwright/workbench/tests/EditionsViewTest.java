@@ -92,7 +92,7 @@ class EditionsViewTest {
 		twoEditions();
 		editions().setSelection(2);
 		tell(editions());
-		Waiting.until(() -> all(tree("What changed")).contains("Feel the air when it cools"), "the first edition to be compared with nothing");
+		listed("Feel the air when it cools", "the first edition to be compared with nothing");
 		editions().setSelection(new int[] { 1, 2 });
 		tell(editions());
 		Waiting.until(() -> all(tree("What changed")).equals(List.of("Rules and rows (1)", VALVE)), "the two to be compared");
@@ -301,8 +301,21 @@ class EditionsViewTest {
 	}
 
 	private TreeItem changed(String name) {
-		Waiting.until(() -> all(tree("What changed")).contains(name), "the change of the rule to be found");
+		listed(name, "the change of the rule to be found");
 		return Bench.item(tree("What changed"), name);
+	}
+
+	/** Waits, and says in vain with what is seen instead. */
+	private void listed(String name, String what) {
+		try {
+			Waiting.until(() -> all(tree("What changed")).contains(name), what);
+		} catch (AssertionError vain) {
+			throw new AssertionError(vain.getMessage() + "; seen: " + view.getTitle() + ", " + ((org.eclipse.ui.part.ViewPart) view).getContentDescription() + ", "
+					+ Bench.all(Table.class, t -> "Editions".equals(t.getData(org.setwright.workbench.look.Spoken.KEY))).size() + " tables, "
+					+ Bench.all(Tree.class, t -> "What changed".equals(t.getData(org.setwright.workbench.look.Spoken.KEY))).stream().map(EditionsViewTest::all).toList()
+					+ ", picked " + Arrays.toString(editions().getSelectionIndices()) + " of " + Arrays.stream(editions().getItems()).map(i -> i.getText(2)).toList()
+					+ ", " + Bench.all(org.eclipse.swt.widgets.Label.class, l -> l.getText().startsWith("Before")).stream().map(l -> l.getText()).toList(), vain);
+		}
 	}
 
 	private static List<String> all(Tree tree) {
