@@ -88,6 +88,12 @@ final class EditionTable {
 		viewer.setSelection(new StructuredSelection(still.isEmpty() ? List.of(lines.get(work ? 0 : 1)) : still), true);
 	}
 
+	/** Shows nothing and forgets what was picked: another book comes. */
+	void clear() {
+		lines = List.of();
+		viewer.setInput(lines);
+	}
+
 	/** Picks these; an empty one is the work in hand. */
 	void pick(List<Optional<Kept>> editions) {
 		viewer.setSelection(new StructuredSelection(lines.stream().filter(l -> editions.contains(l.kept())).toList()), true);

@@ -55,6 +55,7 @@ public final class EditionsView extends ViewPart {
 	private ReviewTab review;
 	private Reviewing reviewing;
 	private LinesTab lines;
+	private Optional<Path> folder = Optional.empty();
 	private Optional<Ledger> ledger = Optional.empty();
 	private Optional<Optional<Kept>> next = Optional.empty();
 
@@ -199,6 +200,13 @@ public final class EditionsView extends ViewPart {
 	}
 
 	private void read(DeskState now) {
+		if (!now.folder().equals(folder)) {
+			folder = now.folder();
+			ledger = Optional.empty();
+			next = Optional.empty();
+			comparing.drop();
+			table.clear();
+		}
 		if (now.folder().isEmpty()) {
 			reading.drop();
 			comparing.drop();
@@ -206,9 +214,9 @@ public final class EditionsView extends ViewPart {
 			top(begin.control(), Messages.EditionsView_noBook);
 			begin.offer(false, Messages.EditionsView_noBook);
 		} else {
-			Path folder = now.folder().get();
+			Path book = now.folder().get();
 			reading.ask(m -> {
-				var editions = open.of(folder);
+				var editions = open.of(book);
 				return Optional.of(editions.isPresent() ? Optional.of(Ledger.of(editions.get())) : Optional.empty());
 			});
 		}
