@@ -117,7 +117,7 @@ public final class BenchView extends ViewPart {
 		toCome |= picked;
 		boolean runs = now.edition().isPresent();
 		now.edition().ifPresent(edition -> {
-			work.goOn(new Ground(now.latest().orElseThrow().book(), Trade.catalogue(), edition, Optional.empty()).with(now.job().orElse("")), toCome); //$NON-NLS-1$
+			work.goOn(new Ground(now.latest().orElseThrow().book(), edition, Optional.empty()).with(now.job().orElse("")), toCome); //$NON-NLS-1$
 			toCome = false;
 		});
 		stand(runs || now.latest().isEmpty() ? "" : work.session().isPresent() ? Messages.BenchView_mistakesSince

@@ -13,18 +13,14 @@ import org.setwright.book.Problem;
 import org.setwright.book.Table;
 import org.setwright.book.TableReader;
 import org.setwright.book.TableText;
-import org.setwright.trade.catalogue.Catalogue;
 
 /** Reads what is being typed in place of what is saved. */
 final class DraftedBook {
-	private final Catalogue catalogue;
-
-	DraftedBook(Catalogue catalogue) {
-		this.catalogue = catalogue;
+	private DraftedBook() {
 	}
 
-	/** @return {@code book} as it would be if {@code drafts} were saved */
-	Book of(Book book, Drafts drafts) {
+	/** @return {@code book} as it would be if {@code drafts} were saved, but for what {@code settings.yaml} and {@code book.yaml} say */
+	static Book of(Book book, Drafts drafts) {
 		Book result = book;
 		for (Map.Entry<String, String> draft : drafts.texts().entrySet()) {
 			result = with(result, draft.getKey(), draft.getValue());
@@ -32,17 +28,17 @@ final class DraftedBook {
 		return result;
 	}
 
-	private Book with(Book book, String path, String text) {
+	private static Book with(Book book, String path, String text) {
 		if (inFolder(path, "rules", ".drl")) { //$NON-NLS-1$ //$NON-NLS-2$
 			return withProblems(book.withRules(new Book.RuleFile(path, text)), path, List.of());
 		} else if (inFolder(path, "tables", ".csv")) { //$NON-NLS-1$ //$NON-NLS-2$
 			TableText typed = TableReader.read(path, text);
 			List<Table> tables = replaced(book.tables(), Table::path, path, typed.sound() ? List.of(typed.table()) : List.of());
-			return withProblems(book(book, tables, book.jobs()), path, typed.problems());
+			return withProblems(book.with(book.ruleFiles(), tables, book.jobs()), path, typed.problems());
 		} else if (inFolder(path, "jobs", ".yaml")) { //$NON-NLS-1$ //$NON-NLS-2$
-			JobText typed = JobReader.read(path, text, catalogue);
+			JobText typed = JobReader.read(path, text, book.catalogue());
 			List<JobCase> jobs = replaced(book.jobs(), JobCase::path, path, typed.sound() ? List.of(typed.job()) : List.of());
-			return withProblems(book(book, book.tables(), jobs), path, typed.problems());
+			return withProblems(book.with(book.ruleFiles(), book.tables(), jobs), path, typed.problems());
 		}
 		return book;
 	}
@@ -59,15 +55,10 @@ final class DraftedBook {
 		return changed;
 	}
 
-	private static Book book(Book from, List<Table> tables, List<JobCase> jobs) {
-		return new Book(from.folder(), from.name(), from.description(), from.floors(), from.signOff(), from.ruleFiles(), tables, jobs, from.problems());
-	}
-
 	private static Book withProblems(Book book, String path, List<Problem> inFile) {
 		List<Problem> problems = new ArrayList<>(book.problems());
 		problems.removeIf(p -> p.at().file().equals(path));
 		problems.addAll(inFile);
-		return new Book(book.folder(), book.name(), book.description(), book.floors(), book.signOff(), book.ruleFiles(), book.tables(), book.jobs(),
-				problems);
+		return book.withProblems(problems);
 	}
 }

@@ -21,10 +21,11 @@ import org.setwright.trade.catalogue.Catalogue;
 
 /** Works out everything that follows from a rule book: folder, then book, then compiled rules, then outcomes. */
 final class Evaluator {
-	private final Catalogue catalogue;
+	private final Catalogue trade;
 
-	Evaluator(Catalogue catalogue) {
-		this.catalogue = catalogue;
+	/** @param trade which facts and settings there are, apart from those a book adds */
+	Evaluator(Catalogue trade) {
+		this.trade = trade;
 	}
 
 	/** Somebody who watches the work. Called from several threads at once. */
@@ -43,12 +44,12 @@ final class Evaluator {
 	 * @return empty when dropped
 	 */
 	Optional<Evaluation> evaluate(Path folder, Drafts drafts, Optional<Evaluation> previous, Watch watch) {
-		Book book = new DraftedBook(catalogue).of(BookReader.read(folder, catalogue), drafts);
+		Book book = BookReader.read(folder, trade, drafts.texts());
 		if (watch.dropped()) {
 			return Optional.empty();
 		}
 		Compilation rules = previous.filter(p -> sameRules(p.book(), book)).map(Evaluation::rules)
-				.orElseGet(() -> Edition.compile(withoutJobs(book), catalogue));
+				.orElseGet(() -> Edition.compile(withoutJobs(book)));
 		if (watch.dropped()) {
 			return Optional.empty();
 		}
@@ -82,8 +83,7 @@ final class Evaluator {
 
 	/** Mistakes in a job file concern that job alone: the rules are compiled without the jobs. */
 	private static Book withoutJobs(Book book) {
-		return new Book(book.folder(), book.name(), book.description(), book.ruleFiles(), book.tables(), List.of(),
-				book.problems().stream().filter(p -> !isJob(p.at().file())).toList());
+		return book.with(book.ruleFiles(), book.tables(), List.of()).withProblems(book.problems().stream().filter(p -> !isJob(p.at().file())).toList());
 	}
 
 	private static boolean sameRules(Book before, Book now) {

@@ -22,7 +22,6 @@ final class TallyJob extends Job {
 	}
 
 	private final Consumer<Tally> answer;
-	private final DraftedBook drafted = new DraftedBook(Trade.catalogue());
 	private volatile LiveTally live = new LiveTally(Trade.catalogue());
 	private volatile Request newest;
 	private volatile Request answered;
@@ -57,7 +56,7 @@ final class TallyJob extends Job {
 	protected IStatus run(IProgressMonitor monitor) {
 		Request request = newest;
 		try {
-			Optional<Tally> tally = request == null ? Optional.empty() : live.count(drafted.of(request.book(), request.drafts()),
+			Optional<Tally> tally = request == null ? Optional.empty() : live.count(DraftedBook.of(request.book(), request.drafts()),
 					() -> monitor.isCanceled() || request != newest);
 			tally.ifPresent(t -> Display.getDefault().asyncExec(() -> tell(request, t)));
 			return Status.OK_STATUS;

@@ -44,6 +44,6 @@ public final class BookTexts {
 
 	/** @return the open book with its texts; empty while it is first being read */
 	public static Optional<Manuscript> manuscript(DeskState state) {
-		return state.latest().map(e -> new Manuscript(e.book(), Trade.catalogue(), BookTexts::text));
+		return state.latest().map(e -> new Manuscript(e.book(), BookTexts::text));
 	}
 }

@@ -51,9 +51,9 @@ class TranscriptTest {
 	}
 
 	private static Told told(String line) {
-		Book book = new Book(java.nio.file.Path.of("."), "Empty", "", List.of(), List.of(), List.of(), List.of());
-		Edition edition = Edition.compile(book, Trade.catalogue()).edition().orElseThrow();
-		Turn turn = Session.on(new Ground(book, Trade.catalogue(), edition, Optional.empty())).say(line, Watch.PATIENT);
+		Book book = Book.empty(java.nio.file.Path.of("."), Trade.catalogue());
+		Edition edition = Edition.compile(book).edition().orElseThrow();
+		Turn turn = Session.on(new Ground(book, edition, Optional.empty())).say(line, Watch.PATIENT);
 		return Told.of(line, turn);
 	}
 }

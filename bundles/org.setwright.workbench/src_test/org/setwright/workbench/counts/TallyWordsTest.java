@@ -22,7 +22,7 @@ class TallyWordsTest {
 		List<Book.RuleFile> files = List.of(new Book.RuleFile("rules/a.drl", rules));
 		var cases = java.util.stream.IntStream.range(0, jobs.length)
 				.mapToObj(i -> JobReader.read("jobs/" + i + ".yaml", "job: J" + i + "\noutdoor unit: " + jobs[i] + "\n", Trade.catalogue()).job()).toList();
-		return live.count(new Book(Path.of(""), "b", "", files, List.of(), cases, List.of()), () -> false).orElseThrow();
+		return live.count(new Book(Path.of(""), "b", Trade.catalogue(), files, List.of(), cases), () -> false).orElseThrow();
 	}
 
 	@Test

@@ -32,7 +32,7 @@ class ImportPlanTest {
 		IntStream.range(0, ROWS).forEach(i -> csv.append("Job ").append(i).append(",1\n"));
 		Files.writeString(folder.resolve("list.csv"), csv);
 		Files.createDirectories(folder.resolve("book/jobs"));
-		plan = new ImportPlan(new Book(folder.resolve("book"), "B", "", List.of(), List.of(), List.of(), List.of()));
+		plan = new ImportPlan(Book.empty(folder.resolve("book"), Trade.catalogue()));
 		plan.file(folder.resolve("list.csv"));
 		plan.mapping(plan.mapping().with("Customer", new Mapping.Column("job")));
 	}

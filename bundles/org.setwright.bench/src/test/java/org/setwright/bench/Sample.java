@@ -115,18 +115,18 @@ final class Sample {
 			}
 			read.add(job.job());
 		}
-		return new Book(Path.of("."), "Sample", "", List.of(new Book.RuleFile("rules/a.drl", rules)),
-				List.of(TableReader.read("tables/lamps.csv", TABLE).table()), read, List.of());
+		return new Book(Path.of("."), "Sample", CATALOGUE, List.of(new Book.RuleFile("rules/a.drl", rules)),
+				List.of(TableReader.read("tables/lamps.csv", TABLE).table()), read);
 	}
 
 	static Edition edition(String rules) {
-		var compiled = Edition.compile(book(rules), CATALOGUE);
+		var compiled = Edition.compile(book(rules));
 		return compiled.edition().orElseThrow(() -> new AssertionError(compiled.problems().toString()));
 	}
 
 	/** @return the bench with the first job on it */
 	static Session bench() {
-		return Session.on(new Ground(book(RULES), CATALOGUE, EDITION, Optional.empty()).with("jobs/0.yaml"));
+		return Session.on(new Ground(book(RULES), EDITION, Optional.empty()).with("jobs/0.yaml"));
 	}
 
 	/** @return a rule of one line */

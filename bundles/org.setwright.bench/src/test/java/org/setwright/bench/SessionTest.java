@@ -44,7 +44,7 @@ class SessionTest {
 	void theSameLinesGoOverAnotherEdition() {
 		Session session = Sample.after(bench, "pump size: 2", "drop by size", "speed");
 		String less = Sample.RULES.replaceFirst("(?s)rule \"By size\".*?end\n", "");
-		Turn over = session.over(new Ground(Sample.book(less), Sample.CATALOGUE, Sample.edition(less), Optional.empty()).with("jobs/1.yaml"),
+		Turn over = session.over(new Ground(Sample.book(less), Sample.edition(less), Optional.empty()).with("jobs/1.yaml"),
 				Watch.PATIENT);
 		assertEquals("This line no longer fits the book and is left out: drop by size", over.rows().get(0).words());
 		assertEquals(List.of("pump size: 2", "speed"), over.session().lines());

@@ -12,6 +12,9 @@ interface BookFiles {
 	 */
 	List<String> list(String folder, String ending);
 
+	/** @param path below the book @return whether something stands there, readable or not */
+	boolean has(String path);
+
 	/** @param path below the book @return its text, or why it cannot be read */
 	FileContents read(String path);
 }

@@ -87,6 +87,11 @@ final class BookFolder implements BookFiles {
 	}
 
 	@Override
+	public boolean has(String path) {
+		return Files.exists(root.resolve(path), LinkOption.NOFOLLOW_LINKS);
+	}
+
+	@Override
 	public FileContents read(String path) {
 		Path file = root.resolve(path);
 		if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {

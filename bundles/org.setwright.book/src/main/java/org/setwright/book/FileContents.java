@@ -21,6 +21,11 @@ record FileContents(Optional<String> text, Optional<Problem> problem) {
 		return new FileContents(Optional.of(text), Optional.empty());
 	}
 
+	/** @return what an editor holds, with the line breaks and the beginning that a saved file would be read with */
+	static FileContents typed(String text) {
+		return of(SourceText.of(text).text());
+	}
+
 	static FileContents refused(Problem problem) {
 		return new FileContents(Optional.empty(), Optional.of(problem));
 	}

@@ -14,6 +14,11 @@ record FilesInHand(Map<String, byte[]> bytes) implements BookFiles {
 	}
 
 	@Override
+	public boolean has(String path) {
+		return bytes.containsKey(path);
+	}
+
+	@Override
 	public FileContents read(String path) {
 		byte[] found = bytes.get(path);
 		if (found == null) {

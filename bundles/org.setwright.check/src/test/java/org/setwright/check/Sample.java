@@ -86,13 +86,13 @@ public final class Sample {
 			}
 			read.add(job.job());
 		}
-		return new Book(Path.of("."), "Sample", "", List.of(new Book.RuleFile("rules/a.drl", RULES)),
-				List.of(org.setwright.book.TableReader.read("tables/signs.csv", TABLE).table()), read, List.of());
+		return new Book(Path.of("."), "Sample", CATALOGUE, List.of(new Book.RuleFile("rules/a.drl", RULES)),
+				List.of(org.setwright.book.TableReader.read("tables/signs.csv", TABLE).table()), read);
 	}
 
 	/** @return the sample's rules, compiled */
 	public static Edition edition() {
-		var compiled = Edition.compile(book(), CATALOGUE);
+		var compiled = Edition.compile(book());
 		return compiled.edition().orElseThrow(() -> new AssertionError(compiled.problems().stream().map(Object::toString).collect(Collectors.joining("\n"))));
 	}
 }

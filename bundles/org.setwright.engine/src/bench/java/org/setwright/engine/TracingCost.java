@@ -38,7 +38,7 @@ public final class TracingCost {
 	private TracingCost() {
 		Book book = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), catalogue);
 		jobs = book.jobs();
-		edition = Edition.compile(book, catalogue).edition().orElseThrow();
+		edition = Edition.compile(book).edition().orElseThrow();
 		List<Rule> rules = edition.rules();
 		program = Program.compile(rules, FindingOrder.of(rules), catalogue);
 	}

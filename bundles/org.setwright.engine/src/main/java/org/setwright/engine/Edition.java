@@ -1,9 +1,7 @@
 package org.setwright.engine;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +15,6 @@ import org.setwright.engine.language.Condition;
 import org.setwright.engine.language.ExpectedNames;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
-import org.setwright.engine.language.RuleParser;
 import org.setwright.engine.logic.JobFacts;
 import org.setwright.engine.logic.Verdicts;
 import org.setwright.engine.outcome.Outcome;
@@ -40,7 +37,7 @@ public final class Edition {
 		this.catalogue = catalogue;
 		this.rules = List.copyOf(rules);
 		this.order = order;
-		requirements = requirements(catalogue);
+		requirements = Needs.of(catalogue);
 	}
 
 	/** Compiling for the rule engine costs most, and rehearsals do without. */
@@ -66,9 +63,9 @@ public final class Edition {
 		return Reading.together(rules).isEmpty() ? Optional.of(new Edition(catalogue, rules, FindingOrder.of(rules))) : Optional.empty();
 	}
 
-	/** Checks and compiles {@code book} against {@code catalogue}. Never throws for what a book contains. */
-	public static Compilation compile(Book book, Catalogue catalogue) {
-		Reading reading = Reading.of(book, catalogue);
+	/** Checks and compiles {@code book} against the facts and settings it may speak of. Never throws for what a book contains. */
+	public static Compilation compile(Book book) {
+		Reading reading = Reading.of(book);
 		List<Problem> problems = new ArrayList<>(book.problems());
 		problems.addAll(reading.problems());
 		List<Rule> rules = reading.rules();
@@ -79,7 +76,12 @@ public final class Edition {
 		}
 		problems.sort(Comparator.comparing(Problem::at));
 		return new Compilation(problems.stream().anyMatch(Edition::isError) ? Optional.empty()
-				: Optional.of(new Edition(catalogue, rules, order).compiled()), problems);
+				: Optional.of(new Edition(book.catalogue(), rules, order).compiled()), problems);
+	}
+
+	/** @return every fact and setting its rules may speak of */
+	public Catalogue catalogue() {
+		return catalogue;
 	}
 
 	/** @return the rules, table rows included, by position */
@@ -168,16 +170,5 @@ public final class Edition {
 
 	private static boolean isError(Problem problem) {
 		return problem.severity() == Problem.Severity.ERROR;
-	}
-
-	private static Map<Setting, List<Condition>> requirements(Catalogue catalogue) {
-		Map<Setting, List<Condition>> requirements = new LinkedHashMap<>();
-		for (Setting setting : catalogue.settings()) {
-			boolean unconditional = setting.requiredWhen().equals(Setting.ALWAYS)
-					|| setting.requiredWhen().equals(Setting.OPTIONAL);
-			requirements.put(setting,
-					unconditional ? List.of() : RuleParser.conditions(setting.requiredWhen(), catalogue));
-		}
-		return Collections.unmodifiableMap(requirements);
 	}
 }

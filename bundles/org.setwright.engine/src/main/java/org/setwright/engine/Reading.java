@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.setwright.book.Book;
 import org.setwright.book.Problem;
+import org.setwright.book.ShopSettings;
 import org.setwright.book.Table;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
@@ -17,7 +18,7 @@ import org.setwright.engine.tables.TableRules;
 import org.setwright.trade.catalogue.Catalogue;
 
 /**
- * What the rule files and tables of a book say, file by file, so that reading a book that has changed a little costs only the
+ * What the rule files and tables of a book say, and when it needs its own settings, file by file, so that reading a book that has changed a little costs only the
  * files that have. Immutable.
  */
 public final class Reading {
@@ -40,13 +41,22 @@ public final class Reading {
 	}
 
 	/** Reads every file of {@code book}. Never fails for what they say. */
-	public static Reading of(Book book, Catalogue catalogue) {
-		return new Reading(catalogue, Map.of()).with(book);
+	public static Reading of(Book book) {
+		return new Reading(book.catalogue(), Map.of()).with(book);
 	}
 
-	/** @return what {@code book} says; files that read as they did are not read again, and their rules are the same objects */
+	/**
+	 * @return what {@code book} says; files that read as they did are not read again, and their rules are the same objects, as long
+	 *         as the book may speak of the same settings
+	 */
 	public Reading with(Book book) {
+		if (!book.catalogue().equals(catalogue)) {
+			return of(book);
+		}
 		Map<String, Part> now = new TreeMap<>();
+		if (!book.settings().own().isEmpty()) {
+			now.put(ShopSettings.FILE, new Part(book.settings(), List.of(), Needs.faults(book.settings())));
+		}
 		for (Book.RuleFile file : book.ruleFiles()) {
 			now.put(file.path(), kept(file.path(), file.text()).orElseGet(() -> {
 				RuleParser.Parsed parsed = RuleParser.parse(file.path(), file.text(), catalogue);

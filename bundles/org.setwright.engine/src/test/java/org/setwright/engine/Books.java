@@ -18,8 +18,8 @@ final class Books {
 	}
 
 	static Book of(String rules, Table... tables) {
-		return new Book(Path.of("").toAbsolutePath(), "Test", "", List.of(new Book.RuleFile(FILE, rules)), List.of(tables),
-				List.of(), List.of());
+		return new Book(Path.of("").toAbsolutePath(), "Test", Trade.catalogue(), List.of(new Book.RuleFile(FILE, rules)),
+				List.of(tables), List.of());
 	}
 
 	/** Compiles rules that must have no problems. */
@@ -30,7 +30,7 @@ final class Books {
 	}
 
 	static Compilation compile(String rules, Table... tables) {
-		return Edition.compile(of(rules, tables), Trade.catalogue());
+		return Edition.compile(of(rules, tables));
 	}
 
 	/** A rule with everything but conditions and outcome filled in. */

@@ -30,7 +30,7 @@ class CompleteChainTest {
 	@Test
 	void noSettingStandsWithoutACompleteChain() {
 		Book book = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), Trade.catalogue());
-		Edition edition = Edition.compile(book, Trade.catalogue()).edition().orElseThrow();
+		Edition edition = Edition.compile(book).edition().orElseThrow();
 		for (JobCase jobCase : book.jobs()) {
 			Outcome outcome = edition.run(jobCase.job());
 			job = outcome.job();

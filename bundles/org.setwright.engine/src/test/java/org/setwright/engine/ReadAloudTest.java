@@ -90,7 +90,7 @@ class ReadAloudTest {
 	}
 
 	private static Stream<Rule> starter() {
-		return Edition.compile(BookReader.read(Path.of("../../rules/starter"), Trade.catalogue()), Trade.catalogue()).edition().orElseThrow().rules().stream();
+		return Edition.compile(BookReader.read(Path.of("../../rules/starter"), Trade.catalogue())).edition().orElseThrow().rules().stream();
 	}
 
 	private static Stream<Rule> everyRule() {

@@ -60,7 +60,7 @@ class SecondOpinionTest {
 	}
 
 	private void ask(Book book, List<Job> jobs) {
-		Edition edition = Edition.compile(book, Trade.catalogue()).edition().orElseThrow();
+		Edition edition = Edition.compile(book).edition().orElseThrow();
 		Pruned texts = new Pruned(book.ruleFiles().stream().collect(Collectors.toMap(Book.RuleFile::path, Book.RuleFile::text)));
 		for (Job job : jobs) {
 			for (WhyNot why : edition.about(job).ofEveryRule()) {
@@ -95,7 +95,7 @@ class SecondOpinionTest {
 	private void answered(Book book) {
 		List<Book.RuleFile> files = new ArrayList<>(book.ruleFiles());
 		files.add(new Book.RuleFile("rules/pruned.drl", String.join("", pruned.values())));
-		Compilation compiled = Edition.compile(new Book(book.folder(), "", "", files, book.tables(), List.of(), List.of()), Trade.catalogue());
+		Compilation compiled = Edition.compile(book.with(files, book.tables(), List.of()));
 		Edition edition = compiled.edition().orElseThrow(() -> new AssertionError(compiled.problems().get(0).toString()));
 		mustSpeak.forEach((job, names) -> {
 			Set<String> spoke = edition.run(job).firings().stream().map(f -> f.rule().name()).collect(Collectors.toSet());

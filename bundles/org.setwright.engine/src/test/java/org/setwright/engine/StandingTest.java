@@ -112,7 +112,7 @@ class StandingTest {
 	}
 
 	private static Reading read(String rules) {
-		Reading reading = Reading.of(Books.of(rules), CATALOGUE);
+		Reading reading = Reading.of(Books.of(rules));
 		assertEquals(List.of(), reading.problems().stream().filter(p -> !p.what().contains("already a rule")).toList());
 		return reading;
 	}

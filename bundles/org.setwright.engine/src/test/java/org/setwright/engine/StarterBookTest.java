@@ -43,7 +43,7 @@ class StarterBookTest {
 	@BeforeAll
 	static void runEveryJob() {
 		book = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), Trade.catalogue());
-		Compilation compilation = Edition.compile(book, Trade.catalogue());
+		Compilation compilation = Edition.compile(book);
 		assertEquals(List.of(), compilation.problems());
 		edition = compilation.edition().orElseThrow();
 		book.jobs().forEach(j -> OUTCOMES.put(j, edition.run(j.job())));
@@ -135,7 +135,7 @@ class StarterBookTest {
 	}
 
 	private static Edition compiled(Book changed) {
-		Compilation compilation = Edition.compile(changed, Trade.catalogue());
+		Compilation compilation = Edition.compile(changed);
 		return compilation.edition().orElseThrow(() -> new AssertionError(compilation.problems()));
 	}
 
@@ -149,6 +149,6 @@ class StarterBookTest {
 				: new Table(t.path(), t.name(), t.header(),
 						t.rows().stream().filter(r -> r.cells().get(0).at().line() != rule.at().line()).toList()))
 				.toList();
-		return new Book(book.folder(), book.name(), book.description(), book.ruleFiles(), tables, book.jobs(), book.problems());
+		return book.with(book.ruleFiles(), tables, book.jobs());
 	}
 }

@@ -42,7 +42,7 @@ final class StarterRuns {
 	}
 
 	private static Edition edition() {
-		Compilation compilation = Edition.compile(BOOK, Trade.catalogue());
+		Compilation compilation = Edition.compile(BOOK);
 		assertEquals(List.of(), compilation.problems());
 		return compilation.edition().orElseThrow();
 	}

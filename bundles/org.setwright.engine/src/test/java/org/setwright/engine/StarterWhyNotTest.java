@@ -32,7 +32,7 @@ class StarterWhyNotTest {
 	@BeforeAll
 	static void compile() {
 		book = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), Trade.catalogue());
-		edition = Edition.compile(book, Trade.catalogue()).edition().orElseThrow();
+		edition = Edition.compile(book).edition().orElseThrow();
 	}
 
 	@Test

@@ -23,7 +23,7 @@ import org.setwright.trade.wiring.TerminalMark;
 /** Plans of jobs written as a technician writes them, run under the starter book, and said in one line a conductor. */
 final class Plans {
 	static final Book STARTER = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), Trade.catalogue());
-	static final Edition EDITION = Edition.compile(STARTER, Trade.catalogue()).edition().orElseThrow();
+	static final Edition EDITION = Edition.compile(STARTER).edition().orElseThrow();
 
 	private Plans() {
 	}

@@ -59,8 +59,8 @@ class TroubleTest {
 				rule "Always in" @authority( code or safety ) @because( "Testing." ) @source( common practice )
 				when Controller( ) then propose( SUPPLY_LINK, FITTED ); end
 				""";
-		var book = new org.setwright.book.Book(Plans.STARTER.folder(), "Test", "", List.of(new org.setwright.book.Book.RuleFile("rules/t.drl", link)), List.of(), List.of(), List.of());
-		var edition = org.setwright.engine.Edition.compile(book, org.setwright.trade.Trade.catalogue()).edition().orElseThrow();
+		var book = new org.setwright.book.Book(Plans.STARTER.folder(), "Test", org.setwright.trade.Trade.catalogue(), List.of(new org.setwright.book.Book.RuleFile("rules/t.drl", link)), List.of(), List.of());
+		var edition = org.setwright.engine.Edition.compile(book).edition().orElseThrow();
 		String two = FURNACE.replace("[heating and cooling]", "[heating, cooling]").replace("supplies: no", "supplies: yes") + WHITE;
 		assertEquals("stop: Two transformers, and the", Plans.said(LandingPlan.of(edition.run(Plans.job(two)))));
 		assertFalse(Plans.said(LandingPlan.of(edition.run(Plans.job(FURNACE + WHITE)))).contains("stop"), "one transformer may have the link");

@@ -7,7 +7,6 @@ import org.setwright.book.Book;
 import org.setwright.book.JobEdit;
 import org.setwright.book.JobNotWritten;
 import org.setwright.book.JobWriter;
-import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.writing.text.TextEdit;
 
 /**
@@ -16,7 +15,7 @@ import org.setwright.writing.text.TextEdit;
  * @param book as read from these texts
  * @param texts gives the text of the file at a path below the book folder; empty when there is none
  */
-public record Manuscript(Book book, Catalogue catalogue, Function<String, Optional<String>> texts) {
+public record Manuscript(Book book, Function<String, Optional<String>> texts) {
 
 	/** @return the text of the file at {@code path}; "" when there is none */
 	public String text(String path) {
@@ -29,7 +28,7 @@ public record Manuscript(Book book, Catalogue catalogue, Function<String, Option
 	 */
 	public List<TextEdit> inJob(String path, List<JobEdit> changes) throws JobNotWritten {
 		String before = text(path);
-		String after = new JobWriter(catalogue).editAll(path, before, changes);
+		String after = new JobWriter(book.catalogue()).editAll(path, before, changes);
 		return before.equals(after) ? List.of() : List.of(TextEdit.between(before, after));
 	}
 }

@@ -36,7 +36,7 @@ public final class Desk {
 	}
 
 	public Manuscript manuscript() {
-		return new Manuscript(book(), Trade.catalogue(), path -> Optional.ofNullable(texts.get(path)));
+		return new Manuscript(book(), path -> Optional.ofNullable(texts.get(path)));
 	}
 
 	public Book book() {
@@ -44,7 +44,7 @@ public final class Desk {
 		List<Table> tables = files("tables/").map(e -> TableReader.read(e.getKey(), e.getValue()).table()).toList();
 		List<JobCase> jobs = files("jobs/").map(e -> JobReader.read(e.getKey(), e.getValue(), Trade.catalogue()))
 				.filter(j -> j.sound()).map(j -> j.job()).toList();
-		return new Book(Path.of("").toAbsolutePath(), "Test", "", rules, tables, jobs, List.of());
+		return new Book(Path.of("").toAbsolutePath(), "Test", Trade.catalogue(), rules, tables, jobs);
 	}
 
 	private java.util.stream.Stream<Map.Entry<String, String>> files(String folder) {
@@ -53,7 +53,7 @@ public final class Desk {
 
 	/** @return what is wrong with rules and tables */
 	public List<Problem> problems() {
-		return Edition.compile(book(), Trade.catalogue()).problems();
+		return Edition.compile(book()).problems();
 	}
 
 	/** Makes edits to several files. */

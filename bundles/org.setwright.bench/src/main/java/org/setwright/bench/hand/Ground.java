@@ -14,7 +14,7 @@ import org.setwright.trade.catalogue.Job;
  * @param edition {@code book}, compiled
  * @param saved the job to begin with; empty to begin with nothing known
  */
-public record Ground(Book book, Catalogue catalogue, Edition edition, Optional<JobCase> saved) {
+public record Ground(Book book, Edition edition, Optional<JobCase> saved) {
 	/** What stands for a place that is not in the book, but was typed. */
 	public static final String BENCH = "the bench";
 
@@ -25,7 +25,12 @@ public record Ground(Book book, Catalogue catalogue, Edition edition, Optional<J
 
 	/** @return the same book beginning with the job in file {@code path}; with none when there is no such job */
 	public Ground with(String path) {
-		return new Ground(book, catalogue, edition, book.jobs().stream().filter(j -> j.path().equals(path)).findFirst());
+		return new Ground(book, edition, book.jobs().stream().filter(j -> j.path().equals(path)).findFirst());
+	}
+
+	/** @return every fact and setting the book may speak of */
+	public Catalogue catalogue() {
+		return edition.catalogue();
 	}
 
 	/** @return every job of the book */

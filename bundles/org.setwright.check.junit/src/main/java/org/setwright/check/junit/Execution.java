@@ -31,7 +31,7 @@ final class Execution {
 
 	private void book(BookTests tests) {
 		Book book = tests.book();
-		Compilation compilation = Edition.compile(book, Trade.catalogue());
+		Compilation compilation = Edition.compile(book);
 		for (TestDescriptor child : tests.getChildren()) {
 			if (child instanceof JobTests job) {
 				compilation.edition().ifPresentOrElse(e -> container(job, () -> job(job, e)),

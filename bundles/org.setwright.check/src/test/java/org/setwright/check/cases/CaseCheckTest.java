@@ -157,7 +157,7 @@ class CaseCheckTest {
 			no findings: [any, any other]    |
 			""")
 	void aNameThatNoRuleHasIsAWarning(String expectation, String warning) {
-		var compiled = Edition.compile(Sample.book(JOB + "expect:\n  " + expectation.replace("table signs, row 7", "'table signs, row 7'") + "\n"), Sample.CATALOGUE);
+		var compiled = Edition.compile(Sample.book(JOB + "expect:\n  " + expectation.replace("table signs, row 7", "'table signs, row 7'") + "\n"));
 		assertTrue(compiled.edition().isPresent());
 		assertEquals(Optional.ofNullable(warning).map(List::of).orElse(List.of()), compiled.problems().stream().map(Object::toString).toList());
 	}

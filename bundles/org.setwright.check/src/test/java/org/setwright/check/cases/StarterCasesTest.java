@@ -23,7 +23,7 @@ import org.setwright.trade.Trade;
 /** Every job of the starter book comes to what the trade expects of it. */
 class StarterCasesTest {
 	private static final Book BOOK = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), Trade.catalogue());
-	private static final CaseCheck CHECK = CaseCheck.of(Edition.compile(BOOK, Trade.catalogue()).edition().orElseThrow(), BOOK.jobs(),
+	private static final CaseCheck CHECK = CaseCheck.of(Edition.compile(BOOK).edition().orElseThrow(), BOOK.jobs(),
 			Progress.UNWATCHED, true).orElseThrow();
 
 	@TestFactory

@@ -71,7 +71,7 @@ class CoverageTest {
 		job("d", "indoor unit: { kind: furnace, stages: unknown }\nnot fitted: everything else");
 		book = BookReader.read(folder, Trade.catalogue());
 		assertEquals(List.of(), book.problems());
-		Edition edition = Edition.compile(book, Trade.catalogue()).edition().orElseThrow();
+		Edition edition = Edition.compile(book).edition().orElseThrow();
 		coverage = Coverage.of(edition, book.jobs(), Progress.UNWATCHED).orElseThrow();
 	}
 

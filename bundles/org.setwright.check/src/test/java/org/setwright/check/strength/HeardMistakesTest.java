@@ -16,7 +16,7 @@ import org.setwright.trade.Trade;
 class HeardMistakesTest {
 	@Test
 	void everyMistakeInTheStarterBookChangesWhatIsRead() {
-		Edition edition = Edition.compile(BookReader.read(Path.of("../../rules/starter"), Trade.catalogue()), Trade.catalogue()).edition().orElseThrow();
+		Edition edition = Edition.compile(BookReader.read(Path.of("../../rules/starter"), Trade.catalogue())).edition().orElseThrow();
 		List<Mistake> mistakes = Mistakes.in(List.copyOf(edition.rules())).stream().filter(m -> m.instead().isPresent()).toList();
 		assertTrue(mistakes.size() > 1500, () -> "only " + mistakes.size());
 		assertEquals("", mistakes.stream().filter(HeardMistakesTest::unheard)

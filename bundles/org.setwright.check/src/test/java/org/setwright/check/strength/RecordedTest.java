@@ -75,6 +75,6 @@ class RecordedTest {
 	}
 
 	private static Edition edition(Book book) {
-		return Edition.compile(book, Trade.catalogue()).edition().orElseThrow();
+		return Edition.compile(book).edition().orElseThrow();
 	}
 }

@@ -24,7 +24,7 @@ import org.setwright.trade.Trade;
 class StarterStrengthTest {
 	private static final double LEAST_NOTICED = 0.9;
 	private static final Book BOOK = BookReader.read(Path.of("../../rules/starter"), Trade.catalogue());
-	private static final Edition EDITION = Edition.compile(BOOK, Trade.catalogue()).edition().orElseThrow();
+	private static final Edition EDITION = Edition.compile(BOOK).edition().orElseThrow();
 
 	@Test
 	void everyRuleIsMissedAndNineMistakesOfTenAreNoticed() {

@@ -144,7 +144,7 @@ class StrengthTest {
 	}
 
 	private static Edition starter() {
-		return Edition.compile(BookReader.read(Path.of("../../rules/starter"), Trade.catalogue()), Trade.catalogue()).edition().orElseThrow();
+		return Edition.compile(BookReader.read(Path.of("../../rules/starter"), Trade.catalogue())).edition().orElseThrow();
 	}
 
 	private static List<String> survivors(Strength strength, String rule) {
@@ -161,7 +161,7 @@ class StrengthTest {
 			Files.writeString(folder.resolve("jobs/" + i + ".yaml"), jobs[i]);
 		}
 		book = BookReader.read(folder, Trade.catalogue());
-		edition = Edition.compile(book, Trade.catalogue()).edition().orElseThrow(() -> new AssertionError(Edition.compile(book, Trade.catalogue()).problems()));
+		edition = Edition.compile(book).edition().orElseThrow(() -> new AssertionError(Edition.compile(book).problems()));
 		return Strength.of(edition, book.jobs(), Progress.UNWATCHED);
 	}
 }

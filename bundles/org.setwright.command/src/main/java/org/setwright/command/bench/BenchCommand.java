@@ -57,7 +57,7 @@ public final class BenchCommand implements Callable<Integer> {
 			return delivery.deliver(new CheckReport(open));
 		}
 		Optional<JobCase> saved = Optional.ofNullable(job).map(open::job);
-		Talk talk = new Talk(new Ground(open.book(), open.catalogue(), edition.get(), saved), surroundings.folder());
+		Talk talk = new Talk(new Ground(open.book(), edition.get(), saved), surroundings.folder());
 		if (script == null && surroundings.keyboard().terminal()) {
 			return new AtTerminal(surroundings, talk).begin();
 		}

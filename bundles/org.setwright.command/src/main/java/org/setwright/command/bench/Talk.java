@@ -102,13 +102,13 @@ final class Talk {
 	private List<Row> overTheBookAsItIs(Watch watch) {
 		Ground before = session.hand().ground();
 		Book book = BookReader.read(before.book().folder(), before.catalogue());
-		Compilation compilation = Edition.compile(book, before.catalogue());
+		Compilation compilation = Edition.compile(book);
 		if (compilation.edition().isEmpty()) {
 			return List.of(new Row(0, Tone.ALARM, "The book has errors now, so the bench goes on over what it was before: "
 					+ compilation.problems().get(0), ""));
 		}
 		String path = before.saved().map(j -> j.path()).orElse("");
-		Turn turn = session.over(new Ground(book, before.catalogue(), compilation.edition().get(), Optional.empty()).with(path), watch);
+		Turn turn = session.over(new Ground(book, compilation.edition().get(), Optional.empty()).with(path), watch);
 		session = turn.session();
 		return turn.rows();
 	}

@@ -39,7 +39,7 @@ public final class SinceCommand extends EditionsQuestion {
 	@Override
 	protected Report report(Book book, EditionsOf editions) throws NotDone {
 		JobCase asked = Named.one("job", job, book.jobs(), JobCase::name, JobCase::path, OpenBook::shortName);
-		Setting wanted = Named.one("setting", setting, at().catalogue().settings(), Setting::label, Setting::id);
+		Setting wanted = Named.one("setting", setting, book.catalogue().settings(), Setting::label, Setting::id);
 		Since since = editions.since(asked, wanted);
 		List<Item> items = new ArrayList<>();
 		for (Origin origin : since.origins()) {

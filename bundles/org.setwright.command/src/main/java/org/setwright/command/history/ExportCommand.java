@@ -46,7 +46,7 @@ public final class ExportCommand implements Callable<Integer> {
 		book.settleImports(jobs.toAbsolutePath().getParent());
 		ProgressLine progress = new ProgressLine(surroundings, "jobs");
 		try {
-			HistoryResult result = new HistoryExport(surroundings.catalogue()).run(jobs, surroundings.folder().resolve(csv), (done, all) -> {
+			HistoryResult result = new HistoryExport(book.catalogue()).run(jobs, surroundings.folder().resolve(csv), (done, all) -> {
 				progress.done(done, all);
 				return !progress.cancelled();
 			});

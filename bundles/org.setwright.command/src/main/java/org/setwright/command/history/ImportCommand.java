@@ -68,7 +68,7 @@ public final class ImportCommand implements Callable<Integer> {
 
 	private int drafted(Path file, Path mapping) throws IOException {
 		try (Reader reader = Files.newBufferedReader(file)) {
-			AtomicFile.write(mapping, Mapping.draft(HistoryImport.headings(reader), surroundings.catalogue()));
+			AtomicFile.write(mapping, Mapping.draft(HistoryImport.headings(reader), book.catalogue()));
 		}
 		surroundings.err().println(surroundings.name() + ": What the columns mean was guessed from their headings and written to " + mapping
 				+ ". Look through it, then type the same again. Nothing was imported.");
@@ -78,7 +78,7 @@ public final class ImportCommand implements Callable<Integer> {
 	private int imported(Path file) throws IOException {
 		Mapping mapping = Mapping.NONE;
 		if (map != null) {
-			Mapping.Read read = Mapping.read(map.toString(), Files.readString(surroundings.folder().resolve(map)), surroundings.catalogue());
+			Mapping.Read read = Mapping.read(map.toString(), Files.readString(surroundings.folder().resolve(map)), book.catalogue());
 			if (!read.problems().isEmpty()) {
 				return delivery.deliver(new HistoryReport("import", HistoryResult.refused(read.problems()), map.toString()));
 			}
@@ -100,7 +100,7 @@ public final class ImportCommand implements Callable<Integer> {
 		}
 		Watcher watcher = new Watcher(new ProgressLine(surroundings, "jobs read"), new ProgressLine(surroundings, "steps to put them in place"), rows);
 		try (Reader reader = Files.newBufferedReader(file)) {
-			HistoryResult result = new HistoryImport(csv.toString(), surroundings.catalogue(), mapping).run(reader, jobs, taken, watcher);
+			HistoryResult result = new HistoryImport(csv.toString(), book.catalogue(), mapping).run(reader, jobs, taken, watcher);
 			watcher.reading().finished();
 			watcher.putting().finished();
 			return delivery.deliver(new HistoryReport("import", result, jobs.toString()));

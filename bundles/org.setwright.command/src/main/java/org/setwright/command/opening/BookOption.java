@@ -8,6 +8,7 @@ import org.setwright.book.BookReader;
 import org.setwright.book.history.UnfinishedImports;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.terminal.Surroundings;
+import org.setwright.trade.catalogue.Catalogue;
 import picocli.CommandLine.Option;
 
 /** Which rule book is meant; a mixin of every word that needs one. */
@@ -31,6 +32,11 @@ public final class BookOption {
 		return BookReader.read(folder, surroundings.catalogue());
 	}
 
+	/** @return every fact and setting the book may speak of; those of the trade when there is no book */
+	public Catalogue catalogue() {
+		return BookReader.catalogue(stated == null ? usual() : folder(), surroundings.catalogue());
+	}
+
 	/** Half of an import that was cut off would count as the jobs of the book. @param folder in which job folders stand */
 	public void settleImports(Path folder) {
 		try {
@@ -48,7 +54,7 @@ public final class BookOption {
 	public OpenBook open() {
 		HeadStart.begin();
 		Book book = read();
-		return OpenBook.of(book, surroundings.catalogue(), !book.folder().equals(usual()));
+		return OpenBook.of(book, !book.folder().equals(usual()));
 	}
 
 	/** @return its folder; it need not be a book yet */

@@ -42,8 +42,8 @@ final class HeadStart {
 	}
 
 	static void run() {
-		Book book = new Book(Path.of(""), "", "", List.of(new Book.RuleFile("rules/start.drl", RULE)), List.of(), List.of(), List.of());
 		Catalogue catalogue = new Catalogue.Builder().facts(Kindling.class).build();
-		Edition.compile(book, catalogue).edition().orElseThrow().run(Job.blank());
+		Book book = new Book(Path.of(""), "", catalogue, List.of(new Book.RuleFile("rules/start.drl", RULE)), List.of(), List.of());
+		Edition.compile(book).edition().orElseThrow().run(Job.blank());
 	}
 }

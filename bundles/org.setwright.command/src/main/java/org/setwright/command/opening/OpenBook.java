@@ -14,13 +14,17 @@ import org.setwright.trade.catalogue.Setting;
 /**
  * A rule book with its compilation.
  *
- * @param catalogue the facts and settings there are
  * @param named whether hints must name its folder, because it is not the usual one
  */
-public record OpenBook(Book book, Catalogue catalogue, Compilation compilation, boolean named) {
+public record OpenBook(Book book, Compilation compilation, boolean named) {
 
-	static OpenBook of(Book book, Catalogue catalogue, boolean named) {
-		return new OpenBook(book, catalogue, Edition.compile(book, catalogue), named);
+	static OpenBook of(Book book, boolean named) {
+		return new OpenBook(book, Edition.compile(book), named);
+	}
+
+	/** @return every fact and setting the book may speak of */
+	public Catalogue catalogue() {
+		return book.catalogue();
 	}
 
 	/** @return what is wrong with it */
@@ -40,7 +44,7 @@ public record OpenBook(Book book, Catalogue catalogue, Compilation compilation, 
 
 	/** @return the setting that {@code wanted} names by label, word, or a part of either that only one has */
 	public Setting setting(String wanted) {
-		return Named.one("setting", wanted, catalogue.settings(), Setting::label, Setting::id);
+		return Named.one("setting", wanted, catalogue().settings(), Setting::label, Setting::id);
 	}
 
 	/** @return the rule of {@code edition} that {@code wanted} names by its name, or a part of it that only one has */

@@ -1,12 +1,13 @@
 package org.setwright.editions.git;
 
 import java.util.List;
+import org.setwright.book.ShopSettings;
 
 /** Which files below the folder of a book belong to it. Whatever else lies there is left alone. */
 public final class BookPart {
 	/** Where remarks are kept. */
 	public static final String REMARKS = "remarks";
-	private static final String DETAILS = "book.yaml";
+	private static final List<String> TOP = List.of("book.yaml", ShopSettings.FILE);
 	static final List<String> FOLDERS = List.of("rules", "tables", "phrases", "jobs", REMARKS);
 	private static final List<String> WORDS_ALONE = List.of(REMARKS, "README.md");
 
@@ -23,11 +24,11 @@ public final class BookPart {
 	}
 
 	private static boolean isTop(String path) {
-		return path.equals(DETAILS) || path.equals("README.md");
+		return TOP.contains(path) || path.equals("README.md");
 	}
 
 	/** @param name of a file or folder that lies directly in the book @return whether what it holds makes an edition another one */
 	static boolean counts(String name) {
-		return !WORDS_ALONE.contains(name) && (name.equals(DETAILS) || FOLDERS.contains(name));
+		return !WORDS_ALONE.contains(name) && (TOP.contains(name) || FOLDERS.contains(name));
 	}
 }

@@ -57,7 +57,7 @@ final class Blame {
 	}
 
 	private Culprit culprit(int change) {
-		return change < mixes.changes().size() ? new Culprit(Optional.of(mixes.changes().get(change))) : Culprit.ANSWERS;
+		return change < mixes.changes().size() ? Culprit.of(mixes.changes().get(change)) : Culprit.ANSWERS;
 	}
 
 	private boolean comesTo(BitSet chosen, Point point, String wanted) {

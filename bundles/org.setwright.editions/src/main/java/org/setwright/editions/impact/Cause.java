@@ -9,6 +9,9 @@ import java.util.stream.Collectors;
  * @param together one when it does so alone; not empty
  */
 public record Cause(List<Culprit> together) {
+	/** What is said when no mixture of changed rules brings a difference about, and the shop's own settings changed. */
+	public static final List<Cause> OTHER_SETTINGS = List.of(new Cause(List.of(Culprit.SETTINGS)));
+
 	public Cause {
 		together = List.copyOf(together);
 	}

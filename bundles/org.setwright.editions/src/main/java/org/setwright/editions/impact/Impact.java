@@ -96,6 +96,11 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 			return Optional.of(new Impact(changes, "", found, pairs.size()));
 		}
 
+		/** Rules are mixed under the settings of the earlier book, so what no mixture brings about is for the settings to answer. */
+		private boolean otherSettings() {
+			return !before.catalogue().equals(after.catalogue());
+		}
+
 		private JobImpact job(Both pair) {
 			JobCase shown = pair.after().or(pair::before).orElseThrow();
 			JobImpact.Standing standing = pair.before().isEmpty() ? JobImpact.Standing.ADDED
@@ -122,7 +127,8 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 				if (!had.equals(has)) {
 					blame = blame != null ? blame
 							: new Blame(mixes, before.rehearse(was), was.equals(is) ? Optional.empty() : Optional.of(before.rehearse(is)));
-					found.add(new Difference(point, had, has, blame.causes(point, has)));
+					List<Cause> causes = blame.causes(point, has);
+					found.add(new Difference(point, had, has, causes.isEmpty() && otherSettings() ? Cause.OTHER_SETTINGS : causes));
 				}
 			}
 			return found;

@@ -12,6 +12,9 @@ import org.setwright.book.BookReader;
 import org.setwright.book.JobReader;
 import org.setwright.book.JobText;
 import org.setwright.book.Problem;
+import org.setwright.book.ShopSettings;
+import org.setwright.book.ShopSettingsReader;
+import org.setwright.book.ShopSettingsText;
 import org.setwright.book.TableReader;
 import org.setwright.book.TableText;
 import org.setwright.editions.git.Content;
@@ -32,22 +35,42 @@ import org.setwright.trade.catalogue.Catalogue;
 /** Keeps what was read of editions, file by file, so that a file that many editions share is read once. Thread-safe. */
 public final class Shelf {
 	private final Repo repo;
-	private final Catalogue catalogue;
+	private final Catalogue trade;
+	private final Map<String, ShopSettingsText> settings = new ConcurrentHashMap<>();
 	private final Map<String, List<WrittenRule>> written = new ConcurrentHashMap<>();
 	private final Map<String, Optional<List<Rule>>> rules = new ConcurrentHashMap<>();
 	private final Map<String, JobText> jobs = new ConcurrentHashMap<>();
 	private final Map<String, BookAt> books = new ConcurrentHashMap<>();
 	private final Map<String, Compilation> compiled = new ConcurrentHashMap<>();
 
-	/** @param catalogue which facts and settings there are */
-	public Shelf(Repo repo, Catalogue catalogue) {
+	/** @param trade which facts and settings there are, apart from those a book adds */
+	public Shelf(Repo repo, Catalogue trade) {
 		this.repo = repo;
-		this.catalogue = catalogue;
+		this.trade = trade;
 	}
 
-	/** @return the facts and settings there are */
-	public Catalogue catalogue() {
-		return catalogue;
+	/** @return every fact and setting that {@code book} may speak of, as far as what it adds can be read */
+	public Catalogue catalogue(BookAt book) throws NotDone {
+		return settings(book).settings().catalogue();
+	}
+
+	private ShopSettingsText settings(BookAt book) throws NotDone {
+		String name = book.content().names().get(ShopSettings.FILE);
+		if (name == null) {
+			return new ShopSettingsText(ShopSettings.none(trade), List.of());
+		}
+		ShopSettingsText known = settings.get(name);
+		if (known == null) {
+			known = ShopSettingsReader.read(text(book.content(), ShopSettings.FILE), trade);
+			settings.put(name, known);
+		}
+		return known;
+	}
+
+	/** What a file is known by: what it says depends on the settings the book adds. */
+	private static String key(BookAt book, String path) {
+		String added = book.content().names().get(ShopSettings.FILE);
+		return path + "@" + book.content().names().get(path) + (added == null ? "" : "@" + added);
 	}
 
 	/** @return the book as it was at {@code edition} */
@@ -99,15 +122,18 @@ public final class Shelf {
 	 *         some rule or table of it has errors
 	 */
 	public Optional<List<Rule>> rules(BookAt book) throws NotDone {
+		if (!settings(book).sound()) {
+			return Optional.empty();
+		}
 		List<Rule> all = new ArrayList<>();
-		for (Map.Entry<String, String> file : book.content().names().entrySet()) {
-			String path = file.getKey();
+		for (String path : book.content().names().keySet()) {
 			boolean rule = isFile(path, "rules", ".drl");
 			if (rule || isFile(path, "tables", ".csv")) {
-				String key = path + "@" + file.getValue();
+				String key = key(book, path);
 				Optional<List<Rule>> known = rules.get(key);
 				if (known == null) {
-					known = rule ? parsed(path, text(book.content(), path)) : looked(path, text(book.content(), path));
+					String text = text(book.content(), path);
+					known = rule ? parsed(path, text, catalogue(book)) : looked(path, text, catalogue(book));
 					rules.put(key, known);
 				}
 				if (known.isEmpty()) {
@@ -119,12 +145,12 @@ public final class Shelf {
 		return all.stream().map(Rule::name).distinct().count() < all.size() ? Optional.empty() : Optional.of(all);
 	}
 
-	private Optional<List<Rule>> parsed(String path, String text) {
+	private Optional<List<Rule>> parsed(String path, String text, Catalogue catalogue) {
 		RuleParser.Parsed parsed = RuleParser.parse(path, text, catalogue);
 		return Optional.of(parsed.rules()).filter(r -> sound(parsed.problems()));
 	}
 
-	private Optional<List<Rule>> looked(String path, String text) {
+	private Optional<List<Rule>> looked(String path, String text, Catalogue catalogue) {
 		List<Problem> problems = new ArrayList<>();
 		TableText table = TableReader.read(path, text);
 		List<Rule> rows = TableRules.of(table.table(), catalogue, problems);
@@ -137,10 +163,10 @@ public final class Shelf {
 
 	/** @return what the file {@code path} of {@code book} says of a job */
 	public JobText job(BookAt book, String path) throws NotDone {
-		String key = path + "@" + book.content().names().get(path);
+		String key = key(book, path);
 		JobText known = jobs.get(key);
 		if (known == null) {
-			known = JobReader.read(path, text(book.content(), path), catalogue);
+			known = JobReader.read(path, text(book.content(), path), catalogue(book));
 			jobs.put(key, known);
 		}
 		return known;
@@ -152,7 +178,7 @@ public final class Shelf {
 		for (String path : at.content().names().keySet()) {
 			bytes.put(path, at.content().bytes(path));
 		}
-		return BookReader.read(repo.folder(), bytes, catalogue);
+		return BookReader.read(repo.folder(), bytes, trade);
 	}
 
 	/** @return the book compiled for the rule engine */
@@ -160,7 +186,7 @@ public final class Shelf {
 		String key = String.join("\n", at.content().names().entrySet().stream().map(Object::toString).toList());
 		Compilation known = compiled.get(key);
 		if (known == null) {
-			known = Edition.compile(book(at), catalogue);
+			known = Edition.compile(book(at));
 			compiled.put(key, known);
 		}
 		return known;

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.setwright.book.JobCase;
 import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.git.EditionLog;
+import org.setwright.editions.impact.Cause;
 import org.setwright.editions.impact.Impact;
 import org.setwright.editions.impact.Telling;
 import org.setwright.editions.kept.EditionId;
@@ -23,6 +24,8 @@ import org.setwright.engine.Amendment;
 import org.setwright.engine.Edition;
 import org.setwright.engine.Rehearsal;
 import org.setwright.engine.language.Rule;
+import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.trade.catalogue.Job;
 import org.setwright.trade.catalogue.Setting;
 
 /**
@@ -48,7 +51,7 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 		Edition reference = shelf.compiled(shelf.at(start)).edition().orElseThrow(() ->
 				new NotDone("Edition " + start.shown() + " has errors and cannot be run.",
 				"Ask from an edition that check finds no errors in."));
-		return new Search(shelf, log, reference, reference.rehearse(job.job()), setting).from(start, job);
+		return new Search(shelf, log, reference, job.job(), setting).from(start, job);
 	}
 
 	/** One search. */
@@ -56,16 +59,18 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 		private final Shelf shelf;
 		private final EditionLog log;
 		private final Edition reference;
+		private final Job asked;
 		private final Rehearsal job;
 		private final Setting setting;
 		private final Map<EditionId, Optional<String>> values = new HashMap<>();
 		private final Set<Kept> passedOver = new LinkedHashSet<>();
 
-		private Search(Shelf shelf, EditionLog log, Edition reference, Rehearsal job, Setting setting) {
+		private Search(Shelf shelf, EditionLog log, Edition reference, Job asked, Setting setting) {
 			this.shelf = shelf;
 			this.log = log;
 			this.reference = reference;
-			this.job = job;
+			this.asked = asked;
+			job = reference.rehearse(asked);
 			this.setting = setting;
 		}
 
@@ -122,7 +127,10 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 		}
 
 		private Optional<Rehearsal> rehearsed(Kept edition) throws NotDone {
-			return shelf.rules(shelf.at(edition)).map(reference::amend).filter(Amendment::sound).map(job::under);
+			Optional<List<Rule>> rules = shelf.rules(shelf.at(edition));
+			Catalogue catalogue = shelf.catalogue(shelf.at(edition));
+			return catalogue.equals(reference.catalogue()) ? rules.map(reference::amend).filter(Amendment::sound).map(job::under)
+					: rules.flatMap(r -> Edition.ofRules(r, catalogue)).map(e -> e.rehearse(asked));
 		}
 
 		private Origin origin(Kept edition, Optional<Kept> before, String value) throws NotDone {
@@ -132,9 +140,10 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 			BookAt was = shelf.at(before.get());
 			BookAt is = shelf.at(edition);
 			List<Rule> old = shelf.rules(was).orElseThrow();
-			return new Origin(edition, before, value(before.get()).orElseThrow(), Impact.causes(BookChanges.between(shelf, was, is), old,
-					shelf.rules(is).orElseThrow(), rehearsed(before.get()).orElseThrow(),
-							new Telling.Point(Telling.Kind.SETTING, setting.label(), Optional.of(setting)), value));
+			List<Cause> causes = Impact.causes(BookChanges.between(shelf, was, is), old, shelf.rules(is).orElseThrow(),
+					rehearsed(before.get()).orElseThrow(), new Telling.Point(Telling.Kind.SETTING, setting.label(), Optional.of(setting)), value);
+			boolean otherSettings = !shelf.catalogue(was).equals(shelf.catalogue(is));
+			return new Origin(edition, before, value(before.get()).orElseThrow(), causes.isEmpty() && otherSettings ? Cause.OTHER_SETTINGS : causes);
 		}
 	}
 }

@@ -37,7 +37,7 @@ public final class SyntheticBook {
 		for (int i = 0; i < files.size(); i++) {
 			ruleFiles.add(new Book.RuleFile("rules/made-up-" + (i + 1) + ".drl", files.get(i)));
 		}
-		return new Book(Path.of("").toAbsolutePath(), "Made up", "", ruleFiles, List.of(), List.of(), List.of());
+		return new Book(Path.of("").toAbsolutePath(), "Made up", Trade.catalogue(), ruleFiles, List.of(), List.of());
 	}
 
 	private List<String> files(int rules) {

@@ -40,7 +40,7 @@ class ThroughputTest {
 	@TempDir(cleanup = CleanupMode.ALWAYS)
 	Path folder;
 
-	private final Edition edition = Edition.compile(SyntheticBook.of(RULES, SEED), Trade.catalogue()).edition().orElseThrow();
+	private final Edition edition = Edition.compile(SyntheticBook.of(RULES, SEED)).edition().orElseThrow();
 	private final List<Job> jobs = SyntheticJobs.known(JOBS, SEED);
 	private final Map<String, Integer> numbers = new HashMap<>();
 

@@ -44,22 +44,41 @@ public final class RuleParser {
 		return new Parsed(rules, parser.problems);
 	}
 
-	/**
-	 * Reads conditions alone, as they stand in a setting's "required when".
-	 *
-	 * @throws IllegalArgumentException naming the problem, when they are faulty
-	 */
-	public static List<Condition> conditions(String text, Catalogue catalogue) {
-		RuleParser parser = new RuleParser("", text + "\nthen", catalogue);
-		try {
-			List<Condition> conditions = new ConditionParser(parser.in, catalogue).until("then", new Scope(null));
-			if (parser.problems.isEmpty()) {
-				return conditions;
-			}
-		} catch (Lost recorded) {
-			// reported below
+	/** Conditions that stand alone. @param conditions none when any is faulty @param problems all faults */
+	public record Conditions(List<Condition> conditions, List<Problem> problems) {
+		public Conditions {
+			conditions = List.copyOf(conditions);
+			problems = List.copyOf(problems);
 		}
-		throw new IllegalArgumentException(text + ": " + parser.problems);
+	}
+
+	/**
+	 * Reads conditions alone, as they say when a job needs a setting. They ask for facts only: what rules find is not known then.
+	 *
+	 * @param file for positions, which count from the beginning of {@code text}
+	 */
+	public static Conditions conditions(String file, String text, Catalogue catalogue) {
+		RuleParser parser = new RuleParser(file, text + "\nthen", catalogue);
+		List<Condition> conditions = List.of();
+		try {
+			Token first = parser.in.peek();
+			conditions = new ConditionParser(parser.in, catalogue).until("then", new Scope(null));
+			if (wide(conditions)) {
+				parser.in.fault(first, "Too many lists, such as wires, are looked through here, which could take forever.", "Ask for less.");
+			}
+			conditions.forEach(parser::refuseFindings);
+		} catch (Lost recorded) {
+			// stands in problems
+		}
+		return new Conditions(parser.problems.isEmpty() ? conditions : List.of(), parser.problems);
+	}
+
+	private void refuseFindings(Condition condition) {
+		if (condition instanceof Condition.Found found) {
+			problems.add(Problem.error(found.at(), "A finding cannot say whether a setting is needed, because rules make it only later.",
+					"Ask for facts, such as Humidifier( controlledBy == CONTROLLER )."));
+		}
+		condition.inner().forEach(this::refuseFindings);
 	}
 
 	private List<Rule> rules() {
@@ -100,7 +119,10 @@ public final class RuleParser {
 		in.expect("when", "After the name come @authority, @because and @source, then when.");
 		Scope scope = new Scope(null);
 		List<Condition> when = new ConditionParser(in, catalogue).until("then", scope);
-		refuseWideSearch(name, when);
+		if (wide(when)) {
+			in.fault(name, "The rule \"" + name.text() + "\" looks through lists, such as wires, more than " + MOST_LISTS
+					+ " times, which could take forever.", "Split it: let one rule find( ... ) part of it.");
+		}
 		in.next();
 		List<Action> then = new ActionParser(in, catalogue, when).untilEnd(scope);
 		Token end = in.next();
@@ -111,11 +133,8 @@ public final class RuleParser {
 	}
 
 	/** Each pattern on a list multiplies the ways to try by the length of the list. */
-	private void refuseWideSearch(Token name, List<Condition> when) {
-		if (when.stream().mapToInt(RuleParser::lists).sum() > MOST_LISTS) {
-			in.fault(name, "The rule \"" + name.text() + "\" looks through lists, such as wires, more than " + MOST_LISTS
-					+ " times, which could take forever.", "Split it: let one rule find( ... ) part of it.");
-		}
+	private static boolean wide(List<Condition> when) {
+		return when.stream().mapToInt(RuleParser::lists).sum() > MOST_LISTS;
 	}
 
 	private static int lists(Condition condition) {

@@ -13,7 +13,6 @@ import org.setwright.book.JobCase;
 import org.setwright.engine.Reading;
 import org.setwright.engine.language.FindingOrder;
 import org.setwright.engine.language.Rule;
-import org.setwright.trade.catalogue.Catalogue;
 
 /**
  * Grows or shrinks a book to any number of rules and jobs, for measuring. A smaller book is a choice of the rules, with whatever
@@ -38,13 +37,13 @@ public final class GrownBook {
 	 * @param jobs how many the result has
 	 * @throws IllegalArgumentException when {@code from} has no rules or no jobs
 	 */
-	public static Book of(Book from, int rules, int jobs, Catalogue catalogue) {
-		List<Rule> own = Reading.of(from, catalogue).rules().stream().filter(r -> r.at().file().endsWith(".drl")).toList();
+	public static Book of(Book from, int rules, int jobs) {
+		List<Rule> own = Reading.of(from).rules().stream().filter(r -> r.at().file().endsWith(".drl")).toList();
 		if (own.isEmpty() || from.jobs().isEmpty()) {
 			throw new IllegalArgumentException("nothing to grow from");
 		}
 		List<String> texts = rules <= own.size() ? chosen(own, rules) : grown(own, rules);
-		return new Book(from.folder(), from.name(), "", files(texts), List.of(), jobs(from.jobs(), jobs), List.of());
+		return from.with(files(texts), List.of(), jobs(from.jobs(), jobs)).withProblems(List.of());
 	}
 
 	/** As many rules as wanted, each with the makers of its findings; always the same ones. */

@@ -21,8 +21,8 @@ class GrownBookTest {
 	@ParameterizedTest
 	@CsvSource({ "1, 1", "30, 200", "300, 10", "1000, 200" })
 	void hasAsManySoundRulesAndJobsAsWanted(int rules, int jobs) {
-		Book book = GrownBook.of(STARTER, rules, jobs, Trade.catalogue());
-		Reading reading = Reading.of(book, Trade.catalogue());
+		Book book = GrownBook.of(STARTER, rules, jobs);
+		Reading reading = Reading.of(book);
 		assertEquals(List.of(), reading.problems());
 		assertEquals(rules, reading.rules().size());
 		assertEquals(List.of(), Reading.together(reading.rules()));
@@ -32,12 +32,12 @@ class GrownBookTest {
 
 	@Test
 	void growsTheSameBookEveryTime() {
-		assertEquals(GrownBook.of(STARTER, 50, 3, Trade.catalogue()), GrownBook.of(STARTER, 50, 3, Trade.catalogue()));
+		assertEquals(GrownBook.of(STARTER, 50, 3), GrownBook.of(STARTER, 50, 3));
 	}
 
 	@Test
 	void nothingGrowsFromNothing() {
-		Book empty = new Book(Path.of(""), "", "", List.of(), List.of(), List.of(), List.of());
-		assertThrows(IllegalArgumentException.class, () -> GrownBook.of(empty, 10, 10, Trade.catalogue()));
+		Book empty = Book.empty(Path.of(""), Trade.catalogue());
+		assertThrows(IllegalArgumentException.class, () -> GrownBook.of(empty, 10, 10));
 	}
 }

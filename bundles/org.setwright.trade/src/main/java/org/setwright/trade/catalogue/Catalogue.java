@@ -24,6 +24,12 @@ public final class Catalogue {
 		calculations.putAll(builder.calculations);
 	}
 
+	private Catalogue(Catalogue base, List<Setting> settings) {
+		kinds.putAll(base.kinds);
+		calculations.putAll(base.calculations);
+		settings.forEach(s -> put(this.settings, s.id(), s));
+	}
+
 	private static <V> void put(Map<String, V> map, String name, V value) {
 		if (map.put(name, value) != null) {
 			throw new IllegalArgumentException("listed twice in the catalogue: " + name);
@@ -63,6 +69,43 @@ public final class Catalogue {
 	/** @return the setting people call {@code label} (any case), or empty */
 	public Optional<Setting> settingLabelled(String label) {
 		return settings.values().stream().filter(s -> s.label().equalsIgnoreCase(label.strip())).findFirst();
+	}
+
+	/**
+	 * @param more settings whose ids are not in this catalogue
+	 * @return this catalogue with {@code more} settings, each behind the others of its group; a new group comes last. This one
+	 *         itself when there are none.
+	 * @throws IllegalArgumentException when an id is listed already
+	 */
+	public Catalogue with(List<Setting> more) {
+		if (more.isEmpty()) {
+			return this;
+		}
+		List<Setting> all = new ArrayList<>(settings.values());
+		for (Setting setting : more) {
+			int last = all.size() - 1;
+			while (last >= 0 && !all.get(last).group().equals(setting.group())) {
+				last--;
+			}
+			all.add(last < 0 ? all.size() : last + 1, setting);
+		}
+		return new Catalogue(this, all);
+	}
+
+	/** @return whether {@code other} knows the same facts and settings in the same order, and says the same of them */
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof Catalogue catalogue && List.copyOf(kinds.values()).equals(List.copyOf(catalogue.kinds.values()))
+				&& sameSettings(List.copyOf(settings.values()), List.copyOf(catalogue.settings.values()));
+	}
+
+	private static boolean sameSettings(List<Setting> these, List<Setting> others) {
+		return these.size() == others.size() && java.util.stream.IntStream.range(0, these.size()).allMatch(i -> these.get(i).saysAs(others.get(i)));
+	}
+
+	@Override
+	public int hashCode() {
+		return kinds.keySet().hashCode() * 31 + settings.keySet().hashCode();
 	}
 
 	/** @return {@code job} with its calculated facts added (or computed afresh) */

@@ -17,12 +17,16 @@ public record Setting(String id, String label, String group, String meaning, Dom
 	/** No job needs this setting; it is made only when a rule proposes it. */
 	public static final String OPTIONAL = "";
 
-	/** Settings are compared and hashed for every proposal of every run; the id alone spreads them well enough. */
+	/** It is the same setting as long as it has the same id: a shop may word its own settings better from one edition to the next. */
 	@Override
 	public boolean equals(Object other) {
-		return this == other || other instanceof Setting setting && id.equals(setting.id) && label.equals(setting.label)
-				&& group.equals(setting.group) && meaning.equals(setting.meaning) && domain.equals(setting.domain)
-				&& requiredWhen.equals(setting.requiredWhen);
+		return this == other || other instanceof Setting setting && id.equals(setting.id);
+	}
+
+	/** @return whether everything said of it is the same, too */
+	boolean saysAs(Setting other) {
+		return this == other || id.equals(other.id) && label.equals(other.label) && group.equals(other.group) && meaning.equals(other.meaning)
+				&& domain.equals(other.domain) && requiredWhen.equals(other.requiredWhen);
 	}
 
 	@Override

@@ -28,7 +28,7 @@ class EditBenchmarkTest {
 	void printHowLongAnEditTakes() {
 		Book starter = BookReader.read(Path.of("../../rules/starter").toAbsolutePath().normalize(), catalogue);
 		for (int rules : new int[] { 30, 300, 1000 }) {
-			measure(GrownBook.of(starter, rules, JOBS, catalogue), rules);
+			measure(GrownBook.of(starter, rules, JOBS), rules);
 		}
 	}
 
@@ -67,7 +67,7 @@ class EditBenchmarkTest {
 	/** What the same would cost without counting only what has changed. */
 	private double inFull(Book book) {
 		long start = System.nanoTime();
-		Edition edition = Edition.compile(book, catalogue).edition().orElseThrow();
+		Edition edition = Edition.compile(book).edition().orElseThrow();
 		book.jobs().parallelStream().forEach(job -> edition.run(job.job()));
 		return millis(start);
 	}

@@ -46,7 +46,7 @@ public final class Splitting {
 		Map<Setting, List<Says>> proposals = new LinkedHashMap<>();
 		for (Says says : block.says()) {
 			if (says.word().equals("propose")) {
-				says.first().flatMap(w -> manuscript.catalogue().setting(w.text()))
+				says.first().flatMap(w -> manuscript.book().catalogue().setting(w.text()))
 						.ifPresent(s -> proposals.computeIfAbsent(s, x -> new ArrayList<>()).add(says));
 			}
 		}

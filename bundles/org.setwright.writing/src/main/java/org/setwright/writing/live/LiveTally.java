@@ -27,8 +27,8 @@ import org.setwright.trade.catalogue.Catalogue;
 public final class LiveTally {
 	/** With more changes than these the jobs are tried afresh, because each of them is tried as an exception from then on. */
 	private static final int MOST_CHANGES = 60;
-	private final Catalogue catalogue;
 	private Reading reading;
+	private Catalogue catalogue;
 	private Understood understood = Understood.NOTHING;
 	private Edition base;
 	private Map<String, Tried> tried = new ConcurrentHashMap<>();
@@ -38,10 +38,10 @@ public final class LiveTally {
 	private record Tried(JobCase job, Rehearsal rehearsal, List<Standing> standings) {
 	}
 
-	/** @param catalogue the words of the trade */
-	public LiveTally(Catalogue catalogue) {
-		this.catalogue = catalogue;
-		reading = Reading.of(new Book(java.nio.file.Path.of(""), "", "", List.of(), List.of(), List.of(), List.of()), catalogue);
+	/** @param trade which facts and settings there are, apart from those a book adds */
+	public LiveTally(Catalogue trade) {
+		catalogue = trade;
+		reading = Reading.of(Book.empty(java.nio.file.Path.of(""), trade));
 	}
 
 	/**
@@ -51,6 +51,10 @@ public final class LiveTally {
 	 */
 	public synchronized Optional<Tally> count(Book book, BooleanSupplier cancelled) {
 		reading = reading.with(book);
+		if (!book.catalogue().equals(catalogue)) {
+			catalogue = book.catalogue();
+			base = null;
+		}
 		Understood now = understood.then(book, reading);
 		List<Rule> rules = now.rules();
 		Optional<Amendment> amendment = amendment(rules);

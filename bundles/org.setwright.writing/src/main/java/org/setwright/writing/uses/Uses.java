@@ -25,7 +25,7 @@ public final class Uses {
 			all.addAll(inRules(manuscript, file.path()));
 		}
 		for (Table table : manuscript.book().tables()) {
-			all.addAll(TableMentions.of(table, manuscript.text(table.path()), manuscript.catalogue()));
+			all.addAll(TableMentions.of(table, manuscript.text(table.path()), manuscript.book().catalogue()));
 		}
 		for (JobCase job : manuscript.book().jobs()) {
 			all.addAll(JobMentions.of(job, manuscript.text(job.path())));
@@ -35,7 +35,7 @@ public final class Uses {
 	}
 
 	private static List<Mention> inRules(Manuscript manuscript, String path) {
-		return RuleText.of(manuscript.text(path)).blocks().stream().flatMap(b -> RuleMentions.of(path, b, manuscript.catalogue()).stream()).toList();
+		return RuleText.of(manuscript.text(path)).blocks().stream().flatMap(b -> RuleMentions.of(path, b, manuscript.book().catalogue()).stream()).toList();
 	}
 
 	/** @return what the word at {@code offset} of the rule file at {@code path} stands for; empty for other words */

@@ -151,7 +151,7 @@ class UsesTest {
 	void everyMentionOfTheStarterBookCanBeFoundAgain() {
 		var book = org.setwright.book.BookReader.read(java.nio.file.Path.of("../../rules/starter"), Trade.catalogue());
 		Map<String, String> texts = new java.util.HashMap<>();
-		Manuscript manuscript = new Manuscript(book, Trade.catalogue(), path -> Optional.of(texts.computeIfAbsent(path, p -> read(book.folder().resolve(p)))));
+		Manuscript manuscript = new Manuscript(book, path -> Optional.of(texts.computeIfAbsent(path, p -> read(book.folder().resolve(p)))));
 		List<Mention> mentions = Uses.in(manuscript).all();
 		assertTrue(mentions.size() > 3000, "only " + mentions.size());
 		for (Mention mention : mentions) {
