@@ -141,7 +141,7 @@ class ImportAndExportTest {
 
 	@Test
 	void theJobsOfTheBookBecomeRows() throws Exception {
-		start(new ExportWizard(folder));
+		start(new ExportWizard(folder, org.setwright.trade.Trade.catalogue()));
 		assertFalse(button("&Finish").isEnabled());
 		text("&File:").setText(outside.resolve("none/all.csv").toString());
 		assertTrue(dialog.getErrorMessage().contains("folder that is there"), dialog.getErrorMessage());
@@ -156,7 +156,7 @@ class ImportAndExportTest {
 	@Test
 	void aJobThatCannotBeReadStopsTheExport() throws Exception {
 		Files.writeString(folder.resolve("jobs/bad.yaml"), "job: Bad\nlamb: none\n");
-		start(new ExportWizard(folder));
+		start(new ExportWizard(folder, org.setwright.trade.Trade.catalogue()));
 		text("&File:").setText(outside.resolve("all.csv").toString());
 		press("&Finish");
 		assertTrue(dialog.getErrorMessage().startsWith("Faults in job files: 1."), dialog.getErrorMessage());

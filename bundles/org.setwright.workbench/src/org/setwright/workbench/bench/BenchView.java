@@ -22,12 +22,10 @@ import org.setwright.bench.Wish;
 import org.setwright.bench.hand.Ground;
 import org.setwright.bench.told.Row;
 import org.setwright.bench.told.Tone;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
 import org.setwright.workbench.desk.DeskState;
 import org.setwright.workbench.folder.Places;
-import org.setwright.workbench.look.Spoken;
 
 /** What if? Lines over the job and the book in hand; after each only what changed. */
 public final class BenchView extends ViewPart {

@@ -7,6 +7,8 @@ import org.setwright.engine.Edition;
 import org.setwright.engine.Inquiry;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
+import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Setting;
 
 /**
@@ -29,6 +31,11 @@ public record DeskState(Optional<Path> folder, Optional<Evaluation> latest, Opti
 	public DeskState(Optional<Path> folder, Optional<Evaluation> latest, Optional<Evaluation> saved, Optional<String> job,
 			Optional<Setting> setting) {
 		this(folder, latest, saved, job, setting, Optional.empty());
+	}
+
+	/** @return every fact and setting the open book may speak of; those of the trade while none has been read */
+	public Catalogue catalogue() {
+		return latest.map(e -> e.book().catalogue()).orElse(Trade.catalogue());
 	}
 
 	/** @return the job being looked at, as it reads now */

@@ -13,7 +13,6 @@ import org.setwright.book.JobNotWritten;
 import org.setwright.check.strength.Catching;
 import org.setwright.check.strength.Recorded;
 import org.setwright.engine.Edition;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.folder.BookProject;
 
 /** Saves jobs that were found as jobs of the book. */
@@ -31,7 +30,7 @@ final class FoundJobs {
 	 * @return where it was saved, below the book; empty when the rules say something else by now, so that it would notice nothing
 	 */
 	Optional<String> save(Catching catching, Edition edition) throws IOException, JobNotWritten {
-		Optional<Recorded> recorded = Recorded.of(catching, edition, Trade.catalogue(), LocalDate.now());
+		Optional<Recorded> recorded = Recorded.of(catching, edition, LocalDate.now());
 		if (recorded.isEmpty()) {
 			return Optional.empty();
 		}

@@ -8,7 +8,6 @@ import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.IMarkerResolutionGenerator2;
 import org.eclipse.ui.PlatformUI;
 import org.setwright.book.Problem;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.BookProject;
 import org.setwright.workbench.folder.BookTexts;
@@ -42,6 +41,6 @@ public final class Mending implements IMarkerResolutionGenerator2 {
 	}
 
 	static List<Fix> fixes(Problem problem) {
-		return BookTexts.text(problem.at().file()).map(text -> new Fixes(Trade.catalogue()).of(problem, text)).orElse(List.of());
+		return BookTexts.text(problem.at().file()).map(text -> new Fixes(BookTexts.catalogue()).of(problem, text)).orElse(List.of());
 	}
 }

@@ -7,7 +7,9 @@ import org.eclipse.core.filebuffers.LocationKind;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.text.IDocument;
-import org.setwright.trade.Trade;
+import org.eclipse.ui.PlatformUI;
+import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskState;
 import org.setwright.writing.Manuscript;
 
@@ -40,6 +42,11 @@ public final class BookTexts {
 	public static Optional<String> path(IDocument document) {
 		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
 		return Optional.ofNullable(buffer).map(ITextFileBuffer::getLocation).flatMap(BookProject::path);
+	}
+
+	/** @return every fact and setting the open book may speak of, as it reads now; those of the trade while none is open */
+	public static Catalogue catalogue() {
+		return PlatformUI.getWorkbench().getService(Desk.class).state().catalogue();
 	}
 
 	/** @return the open book with its texts; empty while it is first being read */

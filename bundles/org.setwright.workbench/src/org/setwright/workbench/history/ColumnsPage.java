@@ -20,7 +20,6 @@ import org.eclipse.swt.widgets.TableItem;
 import org.setwright.book.AtomicFile;
 import org.setwright.book.Problem;
 import org.setwright.book.history.Mapping;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.look.Spoken;
 
 /** What each column means, in the words of the trade. */
@@ -54,7 +53,7 @@ final class ColumnsPage extends WizardPage {
 			column.setWidth(WIDTHS[i]);
 		}
 		columns.addListener(SWT.Selection, e -> picked());
-		meaning = new MeaningPane(area, this::changed);
+		meaning = new MeaningPane(area, plan.catalogue(), this::changed);
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, true).applyTo(meaning.control());
 		button(area, Messages.ColumnsPage_load, this::load);
 		button(area, Messages.ColumnsPage_save, this::save);
@@ -93,7 +92,7 @@ final class ColumnsPage extends WizardPage {
 			String examples = plan.preview().orElseThrow().cells(i).stream().limit(EXAMPLES).collect(Collectors.joining(Messages.ColumnsPage_between));
 			columns.getItem(i).setText(new String[] { shown.get(i), examples, column.to(), column.unit() });
 		}
-		Optional<String> wrong = Columns.wrong(shown, plan.mapping());
+		Optional<String> wrong = Columns.wrong(shown, plan.mapping(), plan.catalogue());
 		setErrorMessage(wrong.orElse(null));
 		setPageComplete(wrong.isEmpty());
 	}
@@ -119,7 +118,7 @@ final class ColumnsPage extends WizardPage {
 	/** Takes what {@code file} says of the columns; what it says of others is left out. */
 	void load(Path file) {
 		try {
-			Mapping.Read read = Mapping.read(file.getFileName().toString(), Files.readString(file), Trade.catalogue());
+			Mapping.Read read = Mapping.read(file.getFileName().toString(), Files.readString(file), plan.catalogue());
 			Optional<Problem> fault = read.problems().stream().findFirst();
 			if (fault.isPresent()) {
 				setErrorMessage(fault.get().toString());

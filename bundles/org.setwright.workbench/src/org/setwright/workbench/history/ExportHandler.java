@@ -6,7 +6,6 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.handlers.HandlerUtil;
-import org.setwright.book.Book;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.Evaluation;
 
@@ -16,8 +15,8 @@ public final class ExportHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindow(event);
-		window.getService(Desk.class).state().latest().map(Evaluation::book).map(Book::folder).ifPresentOrElse(
-				folder -> new WizardDialog(window.getShell(), new ExportWizard(folder)).open(),
+		window.getService(Desk.class).state().latest().map(Evaluation::book).ifPresentOrElse(
+				book -> new WizardDialog(window.getShell(), new ExportWizard(book.folder(), book.catalogue())).open(),
 				() -> MessageDialog.openInformation(window.getShell(), Messages.ExportWizard_title, Messages.ImportHandler_noBook));
 		return null;
 	}

@@ -11,15 +11,17 @@ import org.eclipse.jface.wizard.Wizard;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.book.history.HistoryExport;
 import org.setwright.book.history.HistoryResult;
-import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 
 /** Writes the saved jobs of a book as one CSV file. */
 public final class ExportWizard extends Wizard {
+	private final Catalogue catalogue;
 	private final Path jobs;
 	private final ExportPage page;
 
-	/** @param book the folder of the book */
-	public ExportWizard(Path book) {
+	/** @param book the folder of the book @param catalogue what it may speak of */
+	public ExportWizard(Path book, Catalogue catalogue) {
+		this.catalogue = catalogue;
 		jobs = book.resolve("jobs"); //$NON-NLS-1$
 		page = new ExportPage();
 		setWindowTitle(Messages.ExportWizard_title);
@@ -61,7 +63,7 @@ public final class ExportWizard extends Wizard {
 	private HistoryResult export(Path csv, IProgressMonitor monitor) throws IOException {
 		monitor.beginTask(Messages.ExportWizard_exporting, count());
 		try {
-			return new HistoryExport(Trade.catalogue()).run(jobs, csv, new Watched(monitor, 1));
+			return new HistoryExport(catalogue).run(jobs, csv, new Watched(monitor, 1));
 		} finally {
 			monitor.done();
 		}

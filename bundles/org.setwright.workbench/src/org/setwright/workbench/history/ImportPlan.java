@@ -19,7 +19,7 @@ import org.setwright.book.history.HistoryResult;
 import org.setwright.book.history.Mapping;
 import org.setwright.book.history.Preview;
 import org.setwright.book.history.UnfinishedImports;
-import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 
 /** What is to be imported, and how, as far as it has been said. Used by one thread at a time. */
 final class ImportPlan {
@@ -35,6 +35,11 @@ final class ImportPlan {
 	/** @param book into which the jobs go, unless another folder is named */
 	ImportPlan(Book book) {
 		this.book = book;
+	}
+
+	/** @return every fact and setting the book may speak of */
+	Catalogue catalogue() {
+		return book.catalogue();
 	}
 
 	Optional<Preview> preview() {
@@ -56,7 +61,7 @@ final class ImportPlan {
 			Preview read = HistoryImport.preview(reader, PREVIEWED);
 			file = Optional.of(csv);
 			preview = Optional.of(read);
-			mapping = Mapping.guess(read.headings(), Trade.catalogue());
+			mapping = Mapping.guess(read.headings(), catalogue());
 		}
 	}
 
@@ -103,7 +108,7 @@ final class ImportPlan {
 	}
 
 	private HistoryImport importing() {
-		return new HistoryImport(file.orElseThrow().getFileName().toString(), Trade.catalogue(), mapping, MOST_FAULTS);
+		return new HistoryImport(file.orElseThrow().getFileName().toString(), catalogue(), mapping, MOST_FAULTS);
 	}
 
 	private int rows() throws IOException {

@@ -19,14 +19,15 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.setwright.book.history.Mapping;
 import org.setwright.book.history.Meaning;
-import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.workbench.look.Spoken;
 
 /** What one column means: its meaning, the unit of its numbers, and what the words in it stand for. */
 final class MeaningPane {
-	private static final List<String> NAMES = Meaning.all(Trade.catalogue()).stream().map(Meaning::name).toList();
 	private static final int LINES = 2;
 	private static final int WORDS_HEIGHT = 140;
+	private final Catalogue catalogue;
+	private final List<String> names;
 	private final Composite pane;
 	private final Label heading;
 	private final Combo means;
@@ -34,25 +35,29 @@ final class MeaningPane {
 	private final Label says;
 	private final WordTable words;
 	private final Consumer<Mapping.Column> changed;
-	private Mapping.Column column = new Mapping.Column(NAMES.get(0));
+	private Mapping.Column column;
 	private String of = ""; //$NON-NLS-1$
 	private List<String> cells = List.of();
 	private boolean showing;
 
-	MeaningPane(Composite parent, Consumer<Mapping.Column> changed) {
+	/** @param catalogue what the book may speak of */
+	MeaningPane(Composite parent, Catalogue catalogue, Consumer<Mapping.Column> changed) {
+		this.catalogue = catalogue;
+		names = Meaning.all(catalogue).stream().map(Meaning::name).toList();
+		column = new Mapping.Column(names.get(0));
 		this.changed = changed;
 		pane = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(4).applyTo(pane);
 		heading = new Label(pane, SWT.NONE);
 		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(heading);
 		means = combo(Messages.MeaningPane_means);
-		means.setItems(NAMES.toArray(String[]::new));
+		means.setItems(names.toArray(String[]::new));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(means);
 		new Label(pane, SWT.NONE).setText(Messages.MeaningPane_unit);
 		unit = combo(Messages.MeaningPane_unit);
 		says = new Label(pane, SWT.WRAP);
 		GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(400, LINES * means.getFont().getFontData()[0].getHeight() * 2).applyTo(says);
-		words = new WordTable(pane, (written, meaning) -> become(column.reading(written, meaning)));
+		words = new WordTable(pane, catalogue, (written, meaning) -> become(column.reading(written, meaning)));
 		GridDataFactory.fillDefaults().span(4, 1).grab(true, true).hint(SWT.DEFAULT, WORDS_HEIGHT).applyTo(words.control());
 		proposals();
 	}
@@ -66,9 +71,9 @@ final class MeaningPane {
 
 	/** Whatever part of a name is typed, the names that hold it are offered. */
 	private void proposals() {
-		ContentProposalAdapter offered = new ContentProposalAdapter(means, new ComboContentAdapter(), (text, at) -> NAMES.stream()
+		ContentProposalAdapter offered = new ContentProposalAdapter(means, new ComboContentAdapter(), (text, at) -> names.stream()
 				.filter(n -> n.toLowerCase(Locale.ROOT).contains(text.substring(0, at).toLowerCase(Locale.ROOT).strip()))
-				.map(n -> new ContentProposal(n, n, Meaning.of(n, Trade.catalogue()).map(Meaning::says).orElse(n))).toArray(IContentProposal[]::new), null, null);
+				.map(n -> new ContentProposal(n, n, Meaning.of(n, catalogue).map(Meaning::says).orElse(n))).toArray(IContentProposal[]::new), null, null);
 		offered.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
 	}
 
@@ -86,7 +91,7 @@ final class MeaningPane {
 		if (!means.getText().equals(now.to())) {
 			means.setText(now.to());
 		}
-		Optional<Meaning> meaning = Meaning.of(now.to(), Trade.catalogue());
+		Optional<Meaning> meaning = Meaning.of(now.to(), catalogue);
 		List<String> units = meaning.map(Meaning::units).orElse(List.of());
 		unit.setItems(units.toArray(String[]::new));
 		unit.setText(now.unit());
@@ -113,7 +118,7 @@ final class MeaningPane {
 			if (meant) {
 				show(of, now, cells);
 			} else {
-				words.show(of, Meaning.of(now.to(), Trade.catalogue()), now, cells);
+				words.show(of, Meaning.of(now.to(), catalogue), now, cells);
 			}
 		}
 	}

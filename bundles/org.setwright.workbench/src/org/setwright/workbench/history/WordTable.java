@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.Control;
 import org.setwright.book.history.Fault;
 import org.setwright.book.history.Mapping;
 import org.setwright.book.history.Meaning;
-import org.setwright.trade.Trade;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 
@@ -28,6 +28,7 @@ final class WordTable {
 	private static final int MOST = 100;
 	private final Composite pane;
 	private final TableViewer viewer;
+	private final Catalogue catalogue;
 	private final BiConsumer<String, String> changed;
 
 	/** One word. @param means what it is read as @param fault what is wrong with it, and what to do */
@@ -37,8 +38,9 @@ final class WordTable {
 		}
 	}
 
-	/** @param changed told what is written and what it stands for */
-	WordTable(Composite parent, BiConsumer<String, String> changed) {
+	/** @param catalogue what the book may speak of @param changed told what is written and what it stands for */
+	WordTable(Composite parent, Catalogue catalogue, BiConsumer<String, String> changed) {
+		this.catalogue = catalogue;
 		this.changed = changed;
 		pane = new Composite(parent, SWT.NONE);
 		viewer = new TableViewer(pane, SWT.BORDER | SWT.FULL_SELECTION);
@@ -101,7 +103,7 @@ final class WordTable {
 
 	/** @param cells what stands in the column */
 	void show(String heading, Optional<Meaning> meaning, Mapping.Column column, List<String> cells) {
-		viewer.setInput(cells.stream().limit(MOST).map(c -> new Word(c, column.read(c), meaning.flatMap(m -> m.fault(heading, column, c, Trade.catalogue()))))
+		viewer.setInput(cells.stream().limit(MOST).map(c -> new Word(c, column.read(c), meaning.flatMap(m -> m.fault(heading, column, c, catalogue))))
 				.toList());
 	}
 }

@@ -3,6 +3,7 @@ package org.setwright.workbench.jobform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -29,13 +30,13 @@ import org.setwright.workbench.look.Spoken;
 
 /** What the job is expected to come to, setting by setting, and what besides. */
 final class ExpectPage implements FormPage {
-	private final Catalogue catalogue;
+	private final Supplier<Catalogue> catalogue;
 	private final FormDesk desk;
 	private final Composite lines;
 	private final Combo more;
 	private List<Object> shown = List.of();
 
-	ExpectPage(Composite parent, Catalogue catalogue, FormDesk desk) {
+	ExpectPage(Composite parent, Supplier<Catalogue> catalogue, FormDesk desk) {
 		this.catalogue = catalogue;
 		this.desk = desk;
 		lines = FormGrid.in(parent);
@@ -46,7 +47,7 @@ final class ExpectPage implements FormPage {
 		more.setVisibleItemCount(20);
 		Spoken.as(more, Messages.ExpectPage_more);
 		more.addListener(SWT.MouseVerticalWheel, e -> e.doit = false);
-		more.addListener(SWT.Selection, e -> catalogue.settingLabelled(more.getText())
+		more.addListener(SWT.Selection, e -> catalogue.get().settingLabelled(more.getText())
 				.ifPresent(s -> desk.edit(new JobEdit.Expected(s, new JobCase.Gap(Position.whole("")))))); //$NON-NLS-1$
 	}
 
@@ -62,7 +63,7 @@ final class ExpectPage implements FormPage {
 			}
 			job.expected().forEach(this::line);
 			job.items().forEach(this::line);
-			more.setItems(catalogue.settings().stream().filter(s -> !job.expected().containsKey(s)).map(Setting::label).toArray(String[]::new));
+			more.setItems(catalogue.get().settings().stream().filter(s -> !job.expected().containsKey(s)).map(Setting::label).toArray(String[]::new));
 			lines.requestLayout();
 		}
 	}

@@ -2,6 +2,7 @@ package org.setwright.workbench.jobform;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.jface.text.IDocument;
 import org.setwright.book.JobEdit;
 import org.setwright.book.JobNotWritten;
@@ -16,26 +17,28 @@ import org.setwright.workbench.folder.TextChange;
 final class JobDocument {
 	private final String path;
 	private final IDocument document;
-	private final Catalogue catalogue;
+	private final Supplier<Catalogue> catalogue;
 	private String lastText;
+	private Catalogue lastCatalogue;
 	private JobText lastRead;
 
-	/** @param path of the job below the book folder */
-	JobDocument(String path, IDocument document, Catalogue catalogue) {
+	/** @param path of the job below the book folder @param catalogue gives what the book may speak of now */
+	JobDocument(String path, IDocument document, Supplier<Catalogue> catalogue) {
 		this.path = path;
 		this.document = document;
 		this.catalogue = catalogue;
 	}
 
 	Catalogue catalogue() {
-		return catalogue;
+		return catalogue.get();
 	}
 
 	/** @return what the text says now */
 	JobText read() {
 		String text = document.get();
-		if (!text.equals(lastText)) {
-			lastRead = JobReader.read(path, text, catalogue);
+		if (!text.equals(lastText) || !catalogue().equals(lastCatalogue)) {
+			lastCatalogue = catalogue();
+			lastRead = JobReader.read(path, text, lastCatalogue);
 			lastText = text;
 		}
 		return lastRead;
@@ -45,7 +48,7 @@ final class JobDocument {
 	Optional<Problem> edit(List<JobEdit> edits) {
 		try {
 			String before = document.get();
-			String after = new JobWriter(catalogue).editAll(path, before, edits);
+			String after = new JobWriter(catalogue()).editAll(path, before, edits);
 			if (!after.equals(before)) {
 				TextChange.between(before, after).in(document);
 			}

@@ -16,10 +16,10 @@ import org.eclipse.ui.part.MultiPageEditorPart;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.setwright.book.JobEdit;
 import org.setwright.book.Problem;
-import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.BookProject;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.folder.Places;
 
 /** Edits a job: as a form, or as the text it is kept in. Both are one and the same; undo goes through both. */
@@ -47,7 +47,7 @@ public final class JobEditor extends MultiPageEditorPart implements Places.JobPl
 			throw new IllegalStateException("a text editor opens every file", e); //$NON-NLS-1$
 		}
 		IDocument document = text.getDocumentProvider().getDocument(getEditorInput());
-		job = new JobDocument(path(), document, Trade.catalogue());
+		job = new JobDocument(path(), document, BookTexts::catalogue);
 		form = new JobForm(getContainer(), job, this::setPartName);
 		addPage(FORM, form.control());
 		setPageText(FORM, Messages.JobEditor_form);

@@ -78,7 +78,7 @@ final class PageArea {
 			return kind.many() ? new ListPage(content, kind, desk) : new KindPage(content, kind, desk);
 		} else if (wanted instanceof Expectations) {
 			heading(Messages.FormOutline_expected, Messages.PageArea_expectations);
-			return new ExpectPage(content, job.catalogue(), desk);
+			return new ExpectPage(content, job::catalogue, desk);
 		}
 		heading(Messages.FormOutline_job, Messages.PageArea_about);
 		return new AboutPage(content, desk);

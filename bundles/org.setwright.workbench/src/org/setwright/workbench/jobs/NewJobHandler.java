@@ -23,7 +23,6 @@ import org.setwright.book.Book;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobNotWritten;
 import org.setwright.book.JobWriter;
-import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.Job;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.BookProject;
@@ -71,7 +70,7 @@ public final class NewJobHandler extends AbstractHandler {
 	private static void make(IWorkbenchWindow window, Book book, String name) {
 		String path = file(book.folder(), name);
 		try {
-			String text = new JobWriter(Trade.catalogue()).write(new JobCase(path, name, "", Job.blank(), Map.of(), Map.of())); //$NON-NLS-1$
+			String text = new JobWriter(book.catalogue()).write(new JobCase(path, name, "", Job.blank(), Map.of(), Map.of())); //$NON-NLS-1$
 			Path file = book.folder().resolve(path);
 			Files.createDirectories(file.getParent());
 			AtomicFile.write(file, text);

@@ -12,7 +12,6 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 import org.setwright.landing.LandingPlan;
-import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.wiring.Wire;
@@ -88,7 +87,7 @@ public final class LandingView extends ViewPart {
 	}
 
 	private void openWire(LandingRow row) {
-		FactKind wire = Trade.catalogue().kind(Wire.class);
+		FactKind wire = desk.state().catalogue().kind(Wire.class);
 		row.wire().ifPresent(item -> desk.state().job()
 				.ifPresent(job -> Places.openJob(getSite().getPage(), job, JobField.of(wire, item, wire.field("colour").orElseThrow())))); //$NON-NLS-1$
 	}

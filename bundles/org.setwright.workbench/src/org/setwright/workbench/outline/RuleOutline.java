@@ -12,7 +12,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
-import org.setwright.trade.Trade;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 
@@ -53,7 +53,7 @@ final class RuleOutline extends ContentOutlinePage implements IDocumentListener 
 		TreeViewer tree = getTreeViewer();
 		if (tree != null && !tree.getControl().isDisposed()) {
 			Object[] open = tree.getExpandedElements();
-			tree.setInput(OutlineLine.of(document.get(), Trade.catalogue()));
+			tree.setInput(OutlineLine.of(document.get(), BookTexts.catalogue()));
 			tree.setExpandedElements(open);
 		}
 	}

@@ -8,7 +8,6 @@ import org.eclipse.jface.text.contentassist.IContentAssistProcessor;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.text.contentassist.IContextInformationValidator;
 import org.eclipse.ui.PlatformUI;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.look.Lines;
@@ -19,13 +18,11 @@ import org.setwright.writing.uses.Uses;
 
 /** Offers the words that may come next, each with what people call it and what it means. */
 public final class RuleCompletion implements IContentAssistProcessor {
-	private final Completions completions = new Completions(Trade.catalogue(), RuleCompletion::findings);
-
 	@Override
 	public ICompletionProposal[] computeCompletionProposals(ITextViewer viewer, int offset) {
 		String rules = viewer.getDocument().get();
 		int begun = Completions.begun(rules, offset).length();
-		return completions.at(rules, offset).stream()
+		return new Completions(BookTexts.catalogue(), RuleCompletion::findings).at(rules, offset).stream()
 				.map(c -> new CompletionProposal(c.word(), offset - begun, begun, c.word().length(), null, shown(c), null,
 						c.meaning().isEmpty() ? null : Lines.broken(c.meaning())))
 				.toArray(ICompletionProposal[]::new);

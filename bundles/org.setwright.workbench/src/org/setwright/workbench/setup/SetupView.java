@@ -11,7 +11,6 @@ import org.eclipse.ui.part.ViewPart;
 import org.setwright.book.JobCase;
 import org.setwright.engine.language.Rule;
 import org.setwright.engine.outcome.Outcome;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
 import org.setwright.workbench.desk.DeskState;
@@ -81,7 +80,7 @@ public final class SetupView extends ViewPart {
 		Optional<Outcome> outcome = now.lastOutcome();
 		headline.show(now);
 		cautions.show(outcome.map(Outcome::cautions).orElse(List.of()));
-		settings.show(outcome.flatMap(o -> job.map(j -> SettingRows.of(Trade.catalogue(), o, now.savedOutcome(), j, all)))
+		settings.show(outcome.flatMap(o -> job.map(j -> SettingRows.of(now.catalogue(), o, now.savedOutcome(), j, all)))
 				.orElse(List.of()));
 		settings.pick(now.setting());
 		findOut.show(outcome.map(Outcome::toFindOut));

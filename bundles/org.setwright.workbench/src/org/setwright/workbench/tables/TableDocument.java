@@ -1,6 +1,7 @@
 package org.setwright.workbench.tables;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.eclipse.jface.text.IDocument;
 import org.setwright.book.TableReader;
 import org.setwright.book.TableText;
@@ -13,12 +14,13 @@ import org.setwright.workbench.folder.TextChange;
 final class TableDocument {
 	private final String path;
 	private final IDocument document;
-	private final Catalogue catalogue;
+	private final Supplier<Catalogue> catalogue;
+	private Catalogue looked;
 	private TableSheet sheet;
 	private RowMarks marks;
 
-	/** @param path of the table below the book folder */
-	TableDocument(String path, IDocument document, Catalogue catalogue) {
+	/** @param path of the table below the book folder @param catalogue gives what the book may speak of now */
+	TableDocument(String path, IDocument document, Supplier<Catalogue> catalogue) {
 		this.path = path;
 		this.document = document;
 		this.catalogue = catalogue;
@@ -32,7 +34,8 @@ final class TableDocument {
 	/** @return what the text says now */
 	TableSheet sheet() {
 		String text = document.get();
-		if (sheet == null || !sheet.text().equals(text)) {
+		if (sheet == null || !sheet.text().equals(text) || !catalogue.get().equals(looked)) {
+			looked = catalogue.get();
 			sheet = TableSheet.of(text);
 			marks = marks(sheet);
 		}
@@ -68,6 +71,6 @@ final class TableDocument {
 
 	private RowMarks marks(TableSheet of) {
 		TableText read = TableReader.read(path, of.text());
-		return RowMarks.of(read, TableLook.of(read.table(), catalogue));
+		return RowMarks.of(read, TableLook.of(read.table(), catalogue.get()));
 	}
 }

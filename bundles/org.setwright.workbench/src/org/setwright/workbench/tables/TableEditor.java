@@ -14,9 +14,9 @@ import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.part.MultiPageEditorPart;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.setwright.book.Position;
-import org.setwright.trade.Trade;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.BookProject;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.folder.Places;
 
 /** Edits a look-up table: as a grid, or as the text it is kept in. Both are one and the same; undo goes through both. */
@@ -44,7 +44,7 @@ public final class TableEditor extends MultiPageEditorPart implements Places.Lin
 			throw new IllegalStateException("a text editor opens every file", e); //$NON-NLS-1$
 		}
 		IDocument document = text.getDocumentProvider().getDocument(getEditorInput());
-		table = new TableDocument(path(), document, Trade.catalogue());
+		table = new TableDocument(path(), document, BookTexts::catalogue);
 		grid = new GridPage(getContainer(), table,
 				(row, column) -> desk().pickRule("table " + table.name() + ", row " + (row + 1))); //$NON-NLS-1$ //$NON-NLS-2$
 		addPage(GRID, grid.control());

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.setwright.book.Book;
 import org.setwright.book.history.HistoryResult;
 import org.setwright.book.history.Mapping;
+import org.setwright.trade.Trade;
 
 class ImportPlanTest {
 	private static final int ROWS = 30;
@@ -99,10 +100,10 @@ class ImportPlanTest {
 	@Test
 	void whatIsWrongWithAMappingIsSaid() throws IOException {
 		List<String> headings = plan.preview().orElseThrow().headings();
-		assertEquals(Optional.empty(), Columns.wrong(headings, plan.mapping()));
-		assertTrue(Columns.wrong(headings, plan.mapping().with("Customer", new Mapping.Column("ignore"))).orElseThrow().contains("No column names the jobs"));
-		assertTrue(Columns.wrong(headings, plan.mapping().with("Customer", new Mapping.Column("outdoor unit stages"))).orElseThrow().contains("Two columns"));
-		assertTrue(Columns.wrong(headings, plan.mapping().with("Customer", new Mapping.Column("outdoor unit makr"))).orElseThrow().contains("outdoor unit maker"));
+		assertEquals(Optional.empty(), Columns.wrong(headings, plan.mapping(), plan.catalogue()));
+		assertTrue(Columns.wrong(headings, plan.mapping().with("Customer", new Mapping.Column("ignore")), plan.catalogue()).orElseThrow().contains("No column names the jobs"));
+		assertTrue(Columns.wrong(headings, plan.mapping().with("Customer", new Mapping.Column("outdoor unit stages")), plan.catalogue()).orElseThrow().contains("Two columns"));
+		assertTrue(Columns.wrong(headings, plan.mapping().with("Customer", new Mapping.Column("outdoor unit makr")), plan.catalogue()).orElseThrow().contains("outdoor unit maker"));
 		assertThrows(IOException.class, () -> plan.file(folder.resolve("none.csv")));
 	}
 

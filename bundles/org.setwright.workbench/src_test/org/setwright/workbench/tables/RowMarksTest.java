@@ -22,7 +22,7 @@ class RowMarksTest {
 			Larchwick,energized,maker's instructions,x
 			""";
 	private final IDocument document = new Document(TEXT);
-	private final TableDocument table = new TableDocument("tables/makers.csv", document, Trade.catalogue());
+	private final TableDocument table = new TableDocument("tables/makers.csv", document, Trade::catalogue);
 
 	@Test
 	void rowsAndCellsCarryWhatIsToBeSaid() {

@@ -15,7 +15,6 @@ import org.setwright.check.cases.Point;
 import org.setwright.check.report.Telling;
 import org.setwright.engine.Compilation;
 import org.setwright.engine.Edition;
-import org.setwright.trade.Trade;
 
 /** Compiles each book, runs its jobs, and tells how each test went. */
 final class Execution {

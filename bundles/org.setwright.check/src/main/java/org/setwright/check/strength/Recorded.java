@@ -8,7 +8,6 @@ import org.setwright.book.JobReader;
 import org.setwright.book.JobText;
 import org.setwright.check.cases.CheckedJob;
 import org.setwright.engine.Edition;
-import org.setwright.trade.catalogue.Catalogue;
 
 /**
  * A job that notices a mistake, ready to be saved in the book. What it expects is what the rules say, and its notes say that
@@ -25,9 +24,9 @@ public record Recorded(String file, String text) {
 	 *         notice the mistake
 	 * @throws JobNotWritten when it holds something that no file can hold
 	 */
-	public static Optional<Recorded> of(Catching catching, Edition edition, Catalogue catalogue, LocalDate on) throws JobNotWritten {
-		String text = catching.recorded(catalogue, on);
-		JobText read = JobReader.read("jobs/" + catching.file(), text, catalogue);
+	public static Optional<Recorded> of(Catching catching, Edition edition, LocalDate on) throws JobNotWritten {
+		String text = catching.recorded(edition.catalogue(), on);
+		JobText read = JobReader.read("jobs/" + catching.file(), text, edition.catalogue());
 		return read.sound() && meets(read.job(), edition) && notices(read.job(), catching.mistake(), edition)
 				? Optional.of(new Recorded(catching.file(), text)) : Optional.empty();
 	}

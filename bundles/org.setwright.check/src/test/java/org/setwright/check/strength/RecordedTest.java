@@ -50,7 +50,7 @@ class RecordedTest {
 	void savedInTheBookItCatchesTheMistakeThatNobodyNoticed() throws Exception {
 		Strength before = strength(book);
 		for (Catching catching : Catching.of(before, book.jobs())) {
-			Recorded recorded = Recorded.of(catching, edition(book), Trade.catalogue(), DAY).orElseThrow();
+			Recorded recorded = Recorded.of(catching, edition(book), DAY).orElseThrow();
 			assertTrue(recorded.text().replaceAll("\\s+", " ").contains("Recorded on 2026-11-27"), recorded.text());
 			Files.writeString(folder.resolve("jobs").resolve(recorded.file()), recorded.text());
 		}
@@ -66,7 +66,7 @@ class RecordedTest {
 	void whenTheRulesSaySomethingElseMeanwhileNothingIsKept() throws Exception {
 		Catching catching = Catching.of(strength(book), book.jobs()).stream().filter(c -> c.mistake().kind() == Mistake.Kind.VALUE_EXCHANGED).findFirst().orElseThrow();
 		Edition other = edition(book.withRules(new Book.RuleFile("rules/test.drl", RULE.replace("HEAT_STAGES, 2", "HEAT_STAGES, 1"))));
-		assertEquals(Optional.empty(), Recorded.of(catching, other, Trade.catalogue(), DAY));
+		assertEquals(Optional.empty(), Recorded.of(catching, other, DAY));
 	}
 
 	private static Strength strength(Book book) {

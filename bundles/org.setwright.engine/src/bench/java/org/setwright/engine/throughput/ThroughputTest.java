@@ -22,7 +22,6 @@ import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.synthetic.SyntheticBook;
 import org.setwright.engine.synthetic.SyntheticJobs;
 import org.setwright.engine.throughput.Contest.Taken;
-import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.Job;
 
 /**
