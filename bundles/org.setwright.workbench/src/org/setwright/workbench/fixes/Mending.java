@@ -41,6 +41,7 @@ public final class Mending implements IMarkerResolutionGenerator2 {
 	}
 
 	static List<Fix> fixes(Problem problem) {
-		return BookTexts.text(problem.at().file()).map(text -> new Fixes(BookTexts.catalogue()).of(problem, text)).orElse(List.of());
+		return BookTexts.manuscript(PlatformUI.getWorkbench().getService(Desk.class).state())
+				.flatMap(m -> BookTexts.text(problem.at().file()).map(text -> new Fixes(m).of(problem, text))).orElse(List.of());
 	}
 }

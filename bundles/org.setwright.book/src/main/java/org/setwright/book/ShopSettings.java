@@ -8,10 +8,11 @@ import org.setwright.trade.catalogue.Setting;
 /**
  * The settings a book may propose. Immutable.
  *
+ * @param trade the facts and settings of the trade alone
  * @param catalogue the facts and settings of the trade, and those the shop has added in {@code settings.yaml}
  * @param own what the shop has added, in file order
  */
-public record ShopSettings(Catalogue catalogue, List<ShopSetting> own) {
+public record ShopSettings(Catalogue trade, Catalogue catalogue, List<ShopSetting> own) {
 	/** Where a book adds settings, below its folder. */
 	public static final String FILE = "settings.yaml";
 
@@ -21,12 +22,12 @@ public record ShopSettings(Catalogue catalogue, List<ShopSetting> own) {
 
 	/** @return nothing added to {@code trade} */
 	public static ShopSettings none(Catalogue trade) {
-		return new ShopSettings(trade, List.of());
+		return new ShopSettings(trade, trade, List.of());
 	}
 
 	/** @return {@code own} added to {@code trade}, which must not know them */
 	static ShopSettings added(Catalogue trade, List<ShopSetting> own) {
-		return new ShopSettings(trade.with(own.stream().map(ShopSetting::setting).toList()), own);
+		return new ShopSettings(trade, trade.with(own.stream().map(ShopSetting::setting).toList()), own);
 	}
 
 	/** @return how the book adds {@code setting}; empty when the trade knows it already */

@@ -56,6 +56,13 @@ public final class ShopSettingsReader {
 		return new ShopSettingsText(ShopSettings.added(trade, reader.own), problems.all());
 	}
 
+	/** @return the list of settings that {@code text}, which must be sound, consists of; an empty one for the word "settings" alone; empty when it says nothing */
+	static Optional<Sequence> list(String text) {
+		Optional<YamlNode> root = YamlReader.read(SourceText.of(text)).root();
+		return root.filter(Mapping.class::isInstance).map(r -> ((Mapping) r).entries().get(0).value())
+				.map(v -> v instanceof Sequence list ? list : new Sequence(List.of(), false, v.start(), v.end()));
+	}
+
 	private void all(YamlNode root) {
 		if (!(root instanceof Mapping mapping)) {
 			problems.error(root.start(), "The file lists settings, and this is no list of them.", BEGIN);

@@ -6,9 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.setwright.book.Book;
+import org.setwright.book.Floors;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobReader;
 import org.setwright.book.Problem;
+import org.setwright.book.ShopSettings;
+import org.setwright.book.ShopSettingsReader;
+import org.setwright.book.ShopSettingsText;
+import org.setwright.book.SignOff;
 import org.setwright.book.Table;
 import org.setwright.book.TableReader;
 import org.setwright.engine.Edition;
@@ -42,9 +47,11 @@ public final class Desk {
 	public Book book() {
 		List<Book.RuleFile> rules = files("rules/").map(e -> new Book.RuleFile(e.getKey(), e.getValue())).toList();
 		List<Table> tables = files("tables/").map(e -> TableReader.read(e.getKey(), e.getValue()).table()).toList();
-		List<JobCase> jobs = files("jobs/").map(e -> JobReader.read(e.getKey(), e.getValue(), Trade.catalogue()))
+		ShopSettingsText settings = ShopSettingsReader.read(texts.getOrDefault(ShopSettings.FILE, ""), Trade.catalogue());
+		List<JobCase> jobs = files("jobs/").map(e -> JobReader.read(e.getKey(), e.getValue(), settings.settings().catalogue()))
 				.filter(j -> j.sound()).map(j -> j.job()).toList();
-		return new Book(Path.of("").toAbsolutePath(), "Test", Trade.catalogue(), rules, tables, jobs);
+		return new Book(Path.of("").toAbsolutePath(), "Test", "", Floors.NONE, SignOff.NOT_DEMANDED, settings.settings(), rules, tables, jobs,
+				settings.problems());
 	}
 
 	private java.util.stream.Stream<Map.Entry<String, String>> files(String folder) {
@@ -58,7 +65,7 @@ public final class Desk {
 
 	/** Makes edits to several files. */
 	public Desk apply(Map<String, List<TextEdit>> edits) {
-		edits.forEach((path, made) -> texts.put(path, TextEdit.apply(texts.get(path), made)));
+		edits.forEach((path, made) -> texts.put(path, TextEdit.apply(texts.getOrDefault(path, ""), made)));
 		return this;
 	}
 

@@ -124,9 +124,10 @@ public final class RuleParser {
 					+ " times, which could take forever.", "Split it: let one rule find( ... ) part of it.");
 		}
 		in.next();
+		int before = in.faults();
 		List<Action> then = new ActionParser(in, catalogue, when).untilEnd(scope);
 		Token end = in.next();
-		if (then.isEmpty()) {
+		if (then.isEmpty() && in.faults() == before) {
 			in.fault(end, "The rule \"" + name.text() + "\" says nothing.", "Add propose( SETTING, value ); before end.");
 		}
 		return new Rule(name.text(), authority, because, source, when, then, in.position(first), in.textSince(first));

@@ -2,25 +2,26 @@ package org.setwright.writing.fix;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.setwright.book.Mend;
 import org.setwright.book.Problem;
 import org.setwright.trade.catalogue.Catalogue;
-import org.setwright.trade.catalogue.Setting;
+import org.setwright.writing.Manuscript;
 import org.setwright.writing.text.Lines;
 import org.setwright.writing.text.Piece;
-import org.setwright.writing.text.RuleBlock;
 import org.setwright.writing.text.RuleText;
 import org.setwright.writing.text.TextEdit;
 
 /** Works out what would mend a problem. Pure: nothing is changed by asking. */
 public final class Fixes {
 	private static final String RULES = ".drl";
+	private static final String TABLES = ".csv";
+	private final Manuscript manuscript;
 	private final Catalogue catalogue;
 
-	/** @param catalogue knows the meaning of words */
-	public Fixes(Catalogue catalogue) {
-		this.catalogue = catalogue;
+	/** @param manuscript the book in which something is wrong */
+	public Fixes(Manuscript manuscript) {
+		this.manuscript = manuscript;
+		catalogue = manuscript.book().catalogue();
 	}
 
 	/**
@@ -40,8 +41,10 @@ public final class Fixes {
 		if (path.endsWith(RULES)) {
 			RuleText rules = RuleText.of(text);
 			fixes.addAll(Notes.missing(path, rules, at));
-			unknownSetting(path, rules, at).ifPresent(fixes::add);
+			fixes.addAll(new UnknownSettings(manuscript).inRules(path, rules, at));
 			Needless.line(path, text, at).ifPresent(fixes::add);
+		} else if (path.endsWith(TABLES)) {
+			fixes.addAll(new UnknownSettings(manuscript).inTable(problem.at(), text, at));
 		}
 		return fixes;
 	}
@@ -61,24 +64,5 @@ public final class Fixes {
 		int end = RuleText.of(text).pieces().stream().filter(p -> p.kind() != Piece.Kind.COMMENT && p.end() <= at).mapToInt(Piece::end).max().orElse(at);
 		String added = missing.replace("\n", Lines.lineBreak(text));
 		return Fix.in(path, "Add the missing " + missing.strip(), "", List.of(TextEdit.insert(end, added)), -1);
-	}
-
-	/** The list of settings belongs to the program; a book cannot add to it, and says so instead of losing what was meant. */
-	private Optional<Fix> unknownSetting(String path, RuleText rules, int at) {
-		Optional<RuleBlock.Says> says = rules.blockAt(at).flatMap(b -> b.says().stream().filter(s -> s.start() <= at && at < s.end()).findFirst());
-		Optional<Piece> setting = says.filter(s -> s.word().equals("propose")).flatMap(RuleBlock.Says::first)
-				.filter(s -> s.start() == at && catalogue.setting(s.text()).isEmpty());
-		return setting.map(s -> {
-			List<Piece> value = says.get().pieces().stream().filter(p -> p.start() >= s.end() && !p.is(",") && !p.is(")") && !p.is(";")).toList();
-			String set = value.isEmpty() ? "" : " to " + Place.words(value.stream().map(Piece::inside).reduce("", String::concat));
-			String note = "caution( NOTE, \"Set " + Place.words(s.text()) + set.replace("\"", "'") + ".\" );";
-			return Fix.in(path, "Say it as a note on the job instead", "Settings come from the catalogue of the program, " + nearby()
-					+ " and a book cannot add to it. As a note it is shown on every job the rule speaks on, and nothing is lost.",
-					List.of(new TextEdit(says.get().start(), says.get().end(), note)), -1);
-		});
-	}
-
-	private String nearby() {
-		return "which has " + catalogue.settings().stream().map(Setting::id).distinct().count() + " of them,";
 	}
 }

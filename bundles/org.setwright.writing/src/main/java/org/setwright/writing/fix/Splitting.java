@@ -68,7 +68,7 @@ public final class Splitting {
 			String title = "Split into " + proposals.size() + " rules, one for each setting";
 			String detail = "\"" + block.called() + "\" goes on proposing " + stays.label() + " and keeps its findings and cautions."
 					+ (all.size() > 1 ? " " + (all.size() - 1) + " job files that name the rule are changed too." : "");
-			return Optional.of(new Fix(title, detail, all, -1));
+			return Optional.of(Fix.in(title, detail, all, -1));
 		} catch (JobNotWritten unwritable) {
 			return Optional.empty();
 		}

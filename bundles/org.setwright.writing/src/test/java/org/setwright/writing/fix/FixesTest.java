@@ -11,8 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setwright.book.JobReader;
 import org.setwright.book.Problem;
+import org.setwright.book.ShopSettingDraft;
 import org.setwright.trade.Trade;
 import org.setwright.writing.Desk;
+import org.setwright.writing.shop.NewSetting;
 import org.setwright.writing.text.TextEdit;
 
 class FixesTest {
@@ -23,7 +25,7 @@ class FixesTest {
 	private static List<Fix> fixes(Desk desk) {
 		List<Problem> problems = desk.problems();
 		assertEquals(1, problems.size(), problems.toString());
-		return new Fixes(Trade.catalogue()).of(problems.get(0), desk.text(problems.get(0).at().file()));
+		return new Fixes(desk.manuscript()).of(problems.get(0), desk.text(problems.get(0).at().file()));
 	}
 
 	private static Desk mended(Desk desk, String title) {
@@ -115,6 +117,64 @@ class FixesTest {
 	}
 
 	@Test
+	void aSettingTheCatalogueDoesNotHaveBecomesOneOfTheShopsOwn() {
+		Desk desk = Desk.with(rule("one", ANY, "propose( MISTING, ONCE_A_DAY );") + "\n" + rule("two", "not OutdoorUnit( )", "propose( MISTING, OFF );"));
+		Fix fix = new Fixes(desk.manuscript()).of(desk.problems().get(0), desk.text(Desk.FILE)).stream().filter(f -> f.setting().isPresent()).findFirst()
+				.orElseThrow();
+		assertEquals("Make \"misting\" a setting of the shop's own ...", fix.title());
+		ShopSettingDraft guessed = fix.setting().get();
+		assertEquals(new ShopSettingDraft("misting", "", "", "once a day, off", ""), guessed);
+		NewSetting.Added refused = new NewSetting(desk.manuscript()).added(guessed);
+		assertTrue(refused.refusals().get(0).startsWith("Nobody can tell what this setting is for."), refused.toString());
+		desk.apply(new NewSetting(desk.manuscript()).added(new ShopSettingDraft("misting", "", "Wets the coil.", guessed.values(), "")).edits());
+		assertEquals(List.of(), desk.problems());
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			propose( MISTING_HOURS, 6 ); | propose( MISTING_HOURS, 2 ); | 2 to 6
+			propose( MISTING, YES ); | propose( MISTING, YES ); | yes or no
+			propose( MISTING_TIME, "20 min" ); | propose( MISTING_TIME, "1 h" ); | 20 min to 1 h
+			propose( MISTING_TIME, "20 min" ); | propose( MISTING_TIME, OFF ); | 20 min, off
+			""")
+	void whatIsProposedIsWhatMayBeSet(String one, String two, String values) {
+		Desk desk = Desk.with(rule("one", ANY, one) + "\n" + rule("two", "not OutdoorUnit( )", two));
+		String word = one.replaceFirst("propose\\( (\\w+).*", "$1");
+		assertEquals(values, new NewSetting(desk.manuscript()).guess(word).values());
+	}
+
+	@Test
+	void aHeadingOfATableBecomesASettingToo() {
+		Desk desk = Desk.with("").and("tables/t.csv", "outdoor unit maker,=> misting,authority,source\nNorrvik,off,shop practice,x\n");
+		Fix fix = fixes(desk).stream().filter(f -> f.setting().isPresent()).findFirst().orElseThrow();
+		assertEquals(new ShopSettingDraft("misting", "", "", "off", ""), fix.setting().get());
+	}
+
+	@Test
+	void aValueIsAddedToASettingOfTheShopsOwn() {
+		Desk desk = Desk.with(rule("typed", ANY, "propose( MISTING, TWICE_A_DAY );"))
+				.and("settings.yaml", "settings:\n  - setting: misting\n    meaning: Wets the coil.\n    values: [off, once a day]\n");
+		mended(desk, "Add \"twice a day\" to the values of misting");
+		assertEquals(List.of(), desk.problems());
+		desk.and("tables/t.csv", "outdoor unit maker,=> misting,authority,source\nNorrvik,at night,shop practice,x\n");
+		mended(desk, "Add \"at night\" to the values of misting");
+		assertEquals(List.of(), desk.problems());
+		assertTrue(desk.text("settings.yaml").contains("[off, once a day, twice a day, at night]"), desk.text("settings.yaml"));
+	}
+
+	@Test
+	void theTradesOwnSettingsGetNoValues() {
+		assertFalse(fixes(Desk.with(rule("typed", ANY, "propose( HUMIDIFIER_RUNS, AT_NIGHT );"))).stream().anyMatch(f -> f.title().startsWith("Add")));
+	}
+
+	@Test
+	void conditionsUnderWhichItIsNeededAreCheckedBeforeAnythingIsWritten() {
+		NewSetting adding = new NewSetting(Desk.with("").manuscript());
+		assertTrue(adding.added(new ShopSettingDraft("misting", "", "Wets the coil.", "yes or no", "OutdorUnit( )")).refusals().get(0).contains("OutdoorUnit"));
+		assertEquals(List.of(), adding.added(new ShopSettingDraft("misting", "", "Wets the coil.", "yes or no", "OutdoorUnit( )")).refusals());
+	}
+
+	@Test
 	void aLineTheLanguageDoesNotNeedIsDeleted() {
 		Desk desk = Desk.with("import java.util.List;\n" + rule("typed", ANY, SAYS));
 		assertEquals(rule("typed", ANY, SAYS), mended(desk, "Delete this line").text(Desk.FILE));
@@ -129,8 +189,8 @@ class FixesTest {
 	void textThatHasChangedMeanwhileIsNotTouched() {
 		Desk desk = Desk.with(rule("typed", "OutdorUnit( )", SAYS));
 		Problem problem = desk.problems().get(0);
-		assertEquals(List.of(), new Fixes(Trade.catalogue()).of(problem, "// nothing is left\n"));
-		assertEquals(List.of(), new Fixes(Trade.catalogue()).of(problem, rule("typed", "OutdoorUnit( )", SAYS)));
+		assertEquals(List.of(), new Fixes(desk.manuscript()).of(problem, "// nothing is left\n"));
+		assertEquals(List.of(), new Fixes(desk.manuscript()).of(problem, rule("typed", "OutdoorUnit( )", SAYS)));
 	}
 
 	@Test
@@ -146,7 +206,7 @@ class FixesTest {
 		String job = "job: A\noutdoor unit: { kynd: air conditioner }\nindoor unit:\n  kind: fornace\nhumidifyer: none\n";
 		for (String title : List.of("Write kind", "Write furnace", "Write humidifier")) {
 			for (Problem problem : JobReader.read("jobs/a.yaml", job, Trade.catalogue()).problems()) {
-				for (Fix fix : new Fixes(Trade.catalogue()).of(problem, job)) {
+				for (Fix fix : new Fixes(Desk.with("").manuscript()).of(problem, job)) {
 					job = fix.title().equals(title) ? TextEdit.apply(job, fix.edits().get("jobs/a.yaml")) : job;
 				}
 			}
