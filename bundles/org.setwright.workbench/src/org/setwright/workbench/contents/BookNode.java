@@ -21,7 +21,7 @@ public record BookNode(Sign sign, String text, String remark, Position at, List<
 
 	/** The sign before a line. */
 	public enum Sign {
-		BOOK, FOLDER, RULE, TABLE, JOB, PROBLEM
+		BOOK, FOLDER, SETUP, RULE, TABLE, JOB, PROBLEM
 	}
 
 	/** @return whether every word of {@code search} occurs in it or in something in it */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.book.Book;
 import org.setwright.book.Position;
+import org.setwright.book.ShopSettings;
 import org.setwright.book.Table;
 import org.setwright.engine.language.Rule;
 import org.setwright.workbench.contents.BookNode.Sign;
@@ -26,6 +27,9 @@ public final class BookTree {
 		RuleUse use = RuleUse.of(evaluation.outcomes().values());
 		List<BookNode> files = new ArrayList<>();
 		files.add(new BookNode(Sign.BOOK, evaluation.book().name(), "", Position.whole(DETAILS), List.of())); //$NON-NLS-1$
+		if (!evaluation.book().settings().own().isEmpty() || !evaluation.problemsIn(ShopSettings.FILE).isEmpty()) {
+			files.add(settings(evaluation));
+		}
 		for (Book.RuleFile file : evaluation.book().ruleFiles()) {
 			files.add(file(Sign.RULE, file.path(), rules, use, evaluation));
 		}
@@ -33,6 +37,14 @@ public final class BookTree {
 			files.add(file(Sign.TABLE, table.path(), rules, use, evaluation));
 		}
 		return files;
+	}
+
+	private static BookNode settings(Evaluation evaluation) {
+		int mistakes = evaluation.problemsIn(ShopSettings.FILE).size();
+		List<BookNode> own = evaluation.book().settings().own().stream()
+				.map(s -> new BookNode(Sign.SETUP, s.setting().label(), s.setting().meaning(), s.at(), List.of())).toList();
+		return new BookNode(mistakes > 0 ? Sign.PROBLEM : Sign.SETUP, ShopSettings.FILE, mistakes > 0 ? NLS.bind(Messages.BookTree_mistakes, mistakes)
+				: Messages.BookTree_ownSettings, Position.whole(ShopSettings.FILE), own);
 	}
 
 	private static BookNode file(Sign sign, String path, Map<String, List<Rule>> rules, RuleUse use, Evaluation evaluation) {

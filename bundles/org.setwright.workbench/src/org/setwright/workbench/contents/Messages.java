@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 	public static String BookTree_mistakes;
 	public static String BookTree_oneRule;
+	public static String BookTree_ownSettings;
 	public static String BookTree_rules;
 	public static String ContentsView_search;
 	public static String ContentsView_tree;

@@ -17,11 +17,12 @@ public final class BookChange {
 	private BookChange() {
 	}
 
-	/** @param edits by path below the book folder; files that are no more are left out @return the change; nothing is made yet */
+	/** @param edits by path below the book folder; a file that is not there is made of what is added @return the change; nothing is made yet */
 	public static Change of(String title, Map<String, List<TextEdit>> edits) {
 		CompositeChange all = new CompositeChange(title);
 		all.markAsSynthetic();
-		new TreeMap<>(edits).forEach((path, made) -> BookProject.file(path).ifPresent(file -> all.add(inFile(path, file, made))));
+		new TreeMap<>(edits).forEach((path, made) -> BookProject.place(path).ifPresent(file -> all.add(file.exists() ? inFile(path, file, made)
+				: new NewFile(file, TextEdit.apply("", made)))));
 		return all;
 	}
 

@@ -61,7 +61,12 @@ public final class BookProject {
 
 	/** @param path below the book folder @return the file of the open book, or empty when there is no such file */
 	public static Optional<IFile> file(String path) {
-		return linked().map(f -> f.getFile(IPath.fromPortableString(path))).filter(IFile::exists);
+		return place(path).filter(IFile::exists);
+	}
+
+	/** @param path below the book folder @return where that file is, or would be; empty when no book is open */
+	public static Optional<IFile> place(String path) {
+		return linked().map(f -> f.getFile(IPath.fromPortableString(path)));
 	}
 
 	/** @return where {@code resource} is below the book folder, with forward slashes; empty when it is not in it */
