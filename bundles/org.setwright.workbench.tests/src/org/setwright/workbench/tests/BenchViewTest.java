@@ -134,10 +134,10 @@ class BenchViewTest {
 	}
 
 	@Test
-	void theTranscriptCanBeEmptiedAndWhatWasTriedStays() {
+	void whatWasSaidCanBeClearedAndWhatWasTriedStays() {
 		pick("jobs/quarry-hill-8.yaml");
 		say(RULE);
-		action("Empty the Transcript").run();
+		action("Clear What Was Said").run();
 		assertEquals("", told());
 		say("changeover valve");
 		assertTrue(told().contains("energised in heating"), told());
@@ -184,7 +184,7 @@ class BenchViewTest {
 	}
 
 	private static String told() {
-		return Bench.called("What was told", StyledText.class).getText();
+		return Bench.called("What was said", StyledText.class).getText();
 	}
 
 	private IAction action(String text) {

@@ -15,7 +15,7 @@ import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PlatformUI;
 import org.setwright.workbench.look.Icon;
 
-/** The buttons of the bench. Each does what a line would do, so that everything can be learned from the transcript. */
+/** The buttons of the bench. Each does what a line would do, so that everything can be learned from what is said there. */
 final class BenchActions {
 	private static final String KEEP_RULE = "keep rule in "; //$NON-NLS-1$
 	private static final String KEEP_JOB_AS = "keep job as "; //$NON-NLS-1$
@@ -44,7 +44,7 @@ final class BenchActions {
 		/** Asks for a file and follows its lines. */
 		void replay();
 
-		/** Empties the transcript; what was tried stays. */
+		/** Clears what was said; what was tried stays. */
 		void clear();
 	}
 

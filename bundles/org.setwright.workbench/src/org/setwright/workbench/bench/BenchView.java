@@ -36,7 +36,7 @@ public final class BenchView extends ViewPart {
 	private final Remembered remembered = TypedBefore.load();
 	private Desk desk;
 	private BenchWork work;
-	private TranscriptPane transcript;
+	private SaidPane said;
 	private LineInput input;
 	private Label standing;
 	private BenchActions actions;
@@ -48,15 +48,15 @@ public final class BenchView extends ViewPart {
 		desk = getSite().getService(Desk.class);
 		work = new BenchWork(this::done);
 		GridLayoutFactory.fillDefaults().margins(4, 4).spacing(0, 4).applyTo(parent);
-		transcript = new TranscriptPane(parent, at -> Places.open(getSite().getPage(), at));
-		GridDataFactory.fillDefaults().grab(true, true).applyTo(transcript.control());
+		said = new SaidPane(parent, at -> Places.open(getSite().getPage(), at));
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(said.control());
 		standing = new Label(parent, SWT.WRAP);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(standing);
 		input = new LineInput(parent, remembered, () -> work.session().map(Session::hand), this::say);
 		scripts = new Scripts(getSite().getShell());
 		actions = new BenchActions(getViewSite().getActionBars().getToolBarManager(), new Buttons());
 		keys();
-		transcript.add(Told.unasked(List.of(new Row(0, Tone.QUIET, Messages.BenchView_hint, "")))); //$NON-NLS-1$
+		said.add(Told.unasked(List.of(new Row(0, Tone.QUIET, Messages.BenchView_hint, "")))); //$NON-NLS-1$
 		desk.addListener(listener);
 		follow(desk.state(), true);
 	}
@@ -84,7 +84,7 @@ public final class BenchView extends ViewPart {
 	}
 
 	private StyledText text() {
-		return transcript.control().isFocusControl() ? transcript.control() : input.control();
+		return said.control().isFocusControl() ? said.control() : input.control();
 	}
 
 	private void lineOrText(IAction line, int operation) {
@@ -136,10 +136,10 @@ public final class BenchView extends ViewPart {
 	}
 
 	private void done(BenchWork.Done done) {
-		if (transcript.control().isDisposed()) {
+		if (said.control().isDisposed()) {
 			return;
 		}
-		done.told().stream().filter(t -> !(t.rows().isEmpty() && done.wish().isPresent())).forEach(transcript::add);
+		done.told().stream().filter(t -> !(t.rows().isEmpty() && done.wish().isPresent())).forEach(said::add);
 		actions.busy(work.busy());
 		done.wish().ifPresent(wish -> grant(done.told().get(0).line(), wish));
 		done.session().map(s -> s.hand().job().path()).filter(p -> !p.isEmpty() && !work.busy()).ifPresent(desk::pickJob);
@@ -147,10 +147,10 @@ public final class BenchView extends ViewPart {
 
 	private void grant(String line, Wish wish) {
 		if (wish instanceof Wish.Keep keep) {
-			transcript.add(new Kept(work.session().orElseThrow().hand().ground().book().folder()).keep(line, keep.keeping()));
+			said.add(new Kept(work.session().orElseThrow().hand().ground().book().folder()).keep(line, keep.keeping()));
 			desk.refresh();
 		} else if (wish instanceof Wish.Save save) {
-			transcript.add(scripts.write(line, scripts.named(save.file()), save.text(), false));
+			said.add(scripts.write(line, scripts.named(save.file()), save.text(), false));
 		} else if (wish instanceof Wish.Replay replay) {
 			replay(line, scripts.named(replay.file()));
 		} else {
@@ -160,7 +160,7 @@ public final class BenchView extends ViewPart {
 
 	private void replay(String line, Optional<java.nio.file.Path> file) {
 		Scripts.Read read = scripts.read(line, file);
-		transcript.add(read.told());
+		said.add(read.told());
 		work.say(read.lines());
 	}
 
@@ -202,7 +202,7 @@ public final class BenchView extends ViewPart {
 		@Override
 		public void save() {
 			String text = work.session().map(Session::script).orElse(""); //$NON-NLS-1$
-			scripts.askWhere().ifPresent(file -> transcript.add(scripts.write("", Optional.of(file), text, true))); //$NON-NLS-1$
+			scripts.askWhere().ifPresent(file -> said.add(scripts.write("", Optional.of(file), text, true))); //$NON-NLS-1$
 		}
 
 		@Override
@@ -212,7 +212,7 @@ public final class BenchView extends ViewPart {
 
 		@Override
 		public void clear() {
-			transcript.clear();
+			said.clear();
 		}
 	}
 }

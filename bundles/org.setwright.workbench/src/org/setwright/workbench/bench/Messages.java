@@ -34,6 +34,7 @@ final class Messages extends NLS {
 	public static String LineCompletion_nothing;
 	public static String LineCompletion_status;
 	public static String LineInput_name;
+	public static String SaidPane_name;
 	public static String Scripts_noName;
 	public static String Scripts_replay;
 	public static String Scripts_replaying;
@@ -46,7 +47,6 @@ final class Messages extends NLS {
 	public static String Told_lineAndColumn;
 	public static String Told_misread;
 	public static String Told_where;
-	public static String TranscriptPane_name;
 
 	static {
 		NLS.initializeMessages("org.setwright.workbench.bench.messages", Messages.class); //$NON-NLS-1$

@@ -17,33 +17,33 @@ import org.setwright.workbench.look.Palette.Ink;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 
-/** Shows what was told. A place in the book opens by a click, or by the enter key on its line. */
-final class TranscriptPane {
+/** Shows what was said. A place in the book opens by a click, or by the enter key on its line. */
+final class SaidPane {
 	private static final int INDENT_IN_CHARACTERS = 3;
 	private static final Pattern PLACE = Pattern.compile("([^,:]+\\.(?:drl|yaml|csv))(?::(\\d+))?(?::(\\d+))?.*"); //$NON-NLS-1$
-	private final Transcript transcript = new Transcript();
+	private final SaidText said = new SaidText();
 	private final StyledText text;
 	private final Consumer<Position> opened;
 
 	/** @param opened told which place somebody wants to see */
-	TranscriptPane(Composite parent, Consumer<Position> opened) {
+	SaidPane(Composite parent, Consumer<Position> opened) {
 		this.opened = opened;
 		text = new StyledText(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
 		text.setMargins(8, 6, 8, 6);
 		text.setFont(JFaceResources.getTextFont());
-		Spoken.as(text, Messages.TranscriptPane_name);
+		Spoken.as(text, Messages.SaidPane_name);
 		text.addListener(SWT.MouseUp, e -> {
 			int offset = text.getOffsetAtPoint(new org.eclipse.swt.graphics.Point(e.x, e.y));
 			if (text.getSelectionCount() == 0 && offset >= 0) {
-				transcript.at(offset).filter(l -> offset >= l.link()).ifPresent(this::open);
+				said.at(offset).filter(l -> offset >= l.link()).ifPresent(this::open);
 			}
 		});
 		text.addListener(SWT.KeyDown, e -> {
 			if (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR) {
-				transcript.at(text.getCaretOffset()).ifPresent(this::open);
+				said.at(text.getCaretOffset()).ifPresent(this::open);
 			}
 		});
-		Repaint.with(text, () -> paint(transcript.lines()));
+		Repaint.with(text, () -> paint(said.lines()));
 	}
 
 	StyledText control() {
@@ -52,25 +52,25 @@ final class TranscriptPane {
 
 	/** Adds {@code told} at the end and shows it. */
 	void add(Told told) {
-		List<Transcript.Line> added = transcript.add(told);
+		List<SaidText.Line> added = said.add(told);
 		if (added.isEmpty()) {
 			return;
 		}
-		text.append(transcript.text().substring(added.get(0).start()));
+		text.append(said.text().substring(added.get(0).start()));
 		paint(added);
 		text.setCaretOffset(added.get(0).start());
 		text.setTopIndex(text.getLineAtOffset(added.get(0).start()));
 	}
 
 	void clear() {
-		transcript.clear();
+		said.clear();
 		text.setText(""); //$NON-NLS-1$
 	}
 
-	private void paint(List<Transcript.Line> lines) {
+	private void paint(List<SaidText.Line> lines) {
 		Palette palette = Palette.now();
 		int character = character();
-		for (Transcript.Line line : lines) {
+		for (SaidText.Line line : lines) {
 			int number = text.getLineAtOffset(line.start());
 			int indent = line.depth() * INDENT_IN_CHARACTERS * character;
 			text.setLineIndent(number, 1, indent);
@@ -94,7 +94,7 @@ final class TranscriptPane {
 	}
 
 	private static StyleRange range(int start, int length, Optional<Tone> tone, Palette palette) {
-		Ink ink = tone.map(TranscriptPane::ink).orElse(Ink.HEADING);
+		Ink ink = tone.map(SaidPane::ink).orElse(Ink.HEADING);
 		boolean bold = tone.isEmpty() || tone.get() == Tone.HEADING || tone.get() == Tone.ALARM;
 		return new StyleRange(start, length, palette.colour(ink), null, bold ? SWT.BOLD : SWT.NORMAL);
 	}
@@ -108,12 +108,12 @@ final class TranscriptPane {
 		};
 	}
 
-	private void open(Transcript.Line line) {
+	private void open(SaidText.Line line) {
 		place(line).ifPresent(opened);
 	}
 
 	/** @return the first place of the book that {@code line} names */
-	private static Optional<Position> place(Transcript.Line line) {
+	private static Optional<Position> place(SaidText.Line line) {
 		Matcher place = PLACE.matcher(line.at());
 		return place.matches() ? Optional.of(new Position(place.group(1), number(place.group(2)), number(place.group(3)))) : Optional.empty();
 	}

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.setwright.bench.told.Row;
 import org.setwright.bench.told.Tone;
 
-/** Everything told so far as lines of text. */
-final class Transcript {
+/** Everything said so far, as lines of text. */
+final class SaidText {
 	private final List<Line> lines = new ArrayList<>();
 	private final StringBuilder text = new StringBuilder();
 

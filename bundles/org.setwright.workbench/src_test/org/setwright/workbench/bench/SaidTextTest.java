@@ -17,26 +17,26 @@ import org.setwright.engine.Edition;
 import org.setwright.engine.change.Watch;
 import org.setwright.trade.Trade;
 
-class TranscriptTest {
-	private final Transcript transcript = new Transcript();
+class SaidTextTest {
+	private final SaidText said = new SaidText();
 
 	@Test
 	void aLineAndItsRowsBecomeLinesOfText() {
-		List<Transcript.Line> lines = transcript.add(new Told("why x", List.of(new Row(0, Tone.PLAIN, "because", "rules/a.drl:3:1"),
+		List<SaidText.Line> lines = said.add(new Told("why x", List.of(new Row(0, Tone.PLAIN, "because", "rules/a.drl:3:1"),
 				new Row(1, Tone.QUIET, "so", "")), false));
-		assertEquals("why x\nbecause   rules/a.drl:3:1\nso\n", transcript.text());
-		assertEquals(List.of(Optional.empty(), Optional.of(Tone.PLAIN), Optional.of(Tone.QUIET)), lines.stream().map(Transcript.Line::tone).toList());
-		assertEquals(List.of(0, 1, 2), lines.stream().map(Transcript.Line::depth).toList());
-		assertEquals("rules/a.drl:3:1", transcript.text().substring(lines.get(1).link(), lines.get(1).end()));
+		assertEquals("why x\nbecause   rules/a.drl:3:1\nso\n", said.text());
+		assertEquals(List.of(Optional.empty(), Optional.of(Tone.PLAIN), Optional.of(Tone.QUIET)), lines.stream().map(SaidText.Line::tone).toList());
+		assertEquals(List.of(0, 1, 2), lines.stream().map(SaidText.Line::depth).toList());
+		assertEquals("rules/a.drl:3:1", said.text().substring(lines.get(1).link(), lines.get(1).end()));
 	}
 
 	@Test
 	void theLineAtAPlaceIsFound() {
-		transcript.add(new Told("one", List.of(new Row(0, Tone.PLAIN, "two", "")), false));
-		assertEquals(0, transcript.at(2).orElseThrow().start());
-		assertEquals(4, transcript.at(5).orElseThrow().start());
-		transcript.clear();
-		assertEquals(Optional.empty(), transcript.at(0).map(Transcript.Line::start));
+		said.add(new Told("one", List.of(new Row(0, Tone.PLAIN, "two", "")), false));
+		assertEquals(0, said.at(2).orElseThrow().start());
+		assertEquals(4, said.at(5).orElseThrow().start());
+		said.clear();
+		assertEquals(Optional.empty(), said.at(0).map(SaidText.Line::start));
 	}
 
 	@Test
