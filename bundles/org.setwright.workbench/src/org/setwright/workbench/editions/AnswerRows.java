@@ -7,6 +7,8 @@ import org.setwright.editions.kept.Kept;
 import org.setwright.editions.lineage.Answer;
 import org.setwright.editions.lineage.RuleStep;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
 
 /** Every edition that made or changed a rule, newest first: who, what and why. */
 final class AnswerRows {

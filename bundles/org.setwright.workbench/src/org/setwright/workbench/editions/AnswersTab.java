@@ -13,6 +13,7 @@ import org.setwright.editions.lineage.Answer;
 import org.setwright.editions.lineage.RuleStep;
 import org.setwright.editions.written.WrittenRule;
 import org.setwright.workbench.desk.Desk;
+import org.setwright.workbench.rows.RowTree;
 
 /** Who answers for the rule that is looked at, wherever it was picked: every edition that changed it, followed through renames and moves. */
 final class AnswersTab {

@@ -16,6 +16,8 @@ import org.setwright.editions.signing.About;
 import org.setwright.editions.signing.Matter;
 import org.setwright.editions.written.WrittenRule;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
 
 /** What is different between two states of the book, rule by rule, job by job and file by file. */
 final class ChangeRows {

@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.setwright.editions.compare.RuleChange;
 import org.setwright.editions.written.WrittenRule;
+import org.setwright.workbench.rows.RowTree;
+import org.setwright.workbench.rows.RowTree.Manner;
 
 /** What is different between the two states that are compared, and the text of what is picked, before and after. */
 final class ChangesTab {
@@ -29,7 +31,7 @@ final class ChangesTab {
 		GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(title);
 		SashForm sash = new SashForm(pane, SWT.VERTICAL);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-		tree = new RowTree(sash, Messages.ChangesTab_list, ChangeRows.COLUMNS);
+		tree = new RowTree(sash, Messages.ChangesTab_list, ChangeRows.COLUMNS, Manner.READ);
 		side = new SidePane(sash);
 		sash.setWeights(SHARES);
 		tree.onPick(about -> {

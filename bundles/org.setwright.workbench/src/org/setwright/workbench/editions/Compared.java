@@ -5,6 +5,7 @@ import org.setwright.editions.EditionsOf;
 import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.signing.Matter;
+import org.setwright.workbench.rows.Row;
 
 /** What came of comparing two states of the book. @param rows ready to be shown */
 record Compared(Sides sides, BookChanges changes, List<Row> rows) {

@@ -10,6 +10,8 @@ import org.setwright.editions.impact.Impact;
 import org.setwright.editions.impact.JobImpact;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
 
 /** What changes mean for the saved jobs: which of them come to something else, and which change is responsible. */
 final class ImpactRows {

@@ -14,6 +14,7 @@ import org.setwright.editions.impact.Impact;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.RowTree;
 
 /** What the changes mean for the saved jobs. They are run while this is to be seen, and the run can be stopped. */
 final class ImpactTab {

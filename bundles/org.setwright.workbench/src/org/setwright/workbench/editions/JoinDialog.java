@@ -14,6 +14,9 @@ import org.eclipse.swt.widgets.Shell;
 import org.setwright.editions.joining.Conflict;
 import org.setwright.editions.joining.JoinPlan;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
+import org.setwright.workbench.rows.RowTree.Manner;
 
 /** Shows what two lines changed each in its own way, rule by rule, and has a person decide which of the two holds. */
 final class JoinDialog extends EntryDialog {
@@ -40,7 +43,7 @@ final class JoinDialog extends EntryDialog {
 		if (plan.conflicts().isEmpty()) {
 			return;
 		}
-		tree = new RowTree(area, Messages.JoinDialog_list, COLUMNS);
+		tree = new RowTree(area, Messages.JoinDialog_list, COLUMNS, Manner.READ);
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(SWT.DEFAULT, HEIGHT).applyTo(tree.control());
 		Composite row = new Composite(area, SWT.NONE);
 		row.setLayout(new RowLayout());

@@ -7,6 +7,8 @@ import org.setwright.editions.OtherLines.Line;
 import org.setwright.editions.joining.Conflict;
 import org.setwright.editions.kept.Kept;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
 
 /** Lines of work, those of other places as they were when last fetched. */
 final class LineRows {

@@ -8,6 +8,7 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.widgets.Button;
 import org.setwright.editions.OtherLines.Line;
+import org.setwright.workbench.rows.RowTree;
 
 /** Lines of work: trials beside the practice that is in force. Begins one, goes over to one, joins one with what is open. */
 final class LinesTab {

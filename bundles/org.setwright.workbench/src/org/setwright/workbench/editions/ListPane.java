@@ -8,6 +8,9 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
+import org.setwright.workbench.rows.RowTree.Manner;
 
 /** A sentence, buttons if there are any, and lines below. */
 final class ListPane {
@@ -24,7 +27,7 @@ final class ListPane {
 		buttons = new Composite(pane, SWT.NONE);
 		buttons.setLayout(new RowLayout());
 		GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(buttons);
-		tree = new RowTree(pane, name, columns);
+		tree = new RowTree(pane, name, columns, Manner.READ);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.control());
 	}
 

@@ -5,6 +5,8 @@ import java.util.Optional;
 import org.setwright.editions.signing.Matter;
 import org.setwright.editions.signing.Remark;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
 
 /** What was remarked: a line for each matter, and below it what was said, oldest first. */
 final class MatterRows {

@@ -11,6 +11,7 @@ import org.setwright.editions.kept.Kept;
 import org.setwright.editions.signing.Matter;
 import org.setwright.editions.signing.Remark;
 import org.setwright.editions.signing.SignedOff;
+import org.setwright.workbench.rows.RowTree;
 
 /** How the last edition stands with signing, and what was remarked, settled or not. */
 final class ReviewTab {

@@ -9,6 +9,8 @@ import org.setwright.editions.kept.Kept;
 import org.setwright.editions.since.Origin;
 import org.setwright.editions.since.Since;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
+import org.setwright.workbench.rows.RowTree;
 
 /** Since which editions a job comes to a value, and by which changes. */
 final class SinceRows {

@@ -12,6 +12,7 @@ import org.setwright.editions.since.Since;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskState;
+import org.setwright.workbench.rows.RowTree;
 
 /** Since when, and by which change, the job that is looked at comes to its value of the setting that is looked at. */
 final class SinceTab {

@@ -30,6 +30,8 @@ import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.RowTree;
+import org.setwright.workbench.rows.RowTree.Manner;
 
 /** Would the saved jobs notice a slip? What they try out of the rules, and which deliberate mistakes nobody notices. */
 public final class FitnessView extends ViewPart {
@@ -42,8 +44,8 @@ public final class FitnessView extends ViewPart {
 	private Composite figures;
 	private Text search;
 	private Button lackingOnly;
-	private LineTree rules;
-	private LineTree settings;
+	private RowTree rules;
+	private RowTree settings;
 	private MistakesTab mistakes;
 	private Optional<Coverage> coverage = Optional.empty();
 	private Optional<Evaluation> toCount = Optional.empty();
@@ -58,14 +60,14 @@ public final class FitnessView extends ViewPart {
 		filters(parent);
 		CTabFolder tabs = new CTabFolder(parent, SWT.BOTTOM | SWT.FLAT);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
-		rules = new LineTree(tabs, Messages.FitnessView_rules, RuleLines.COLUMNS);
-		settings = new LineTree(tabs, Messages.FitnessView_settings, SettingLines.COLUMNS);
+		rules = new RowTree(tabs, Messages.FitnessView_rules, RuleLines.COLUMNS, Manner.COUNTED);
+		settings = new RowTree(tabs, Messages.FitnessView_settings, SettingLines.COLUMNS, Manner.COUNTED);
 		mistakes = new MistakesTab(tabs, this::figures);
 		tab(tabs, Messages.FitnessView_rules, rules.control());
 		tab(tabs, Messages.FitnessView_settings, settings.control());
 		tab(tabs, Messages.FitnessView_mistakes, mistakes.control());
 		tabs.setSelection(0);
-		List.of(rules, settings, mistakes.tree()).forEach(t -> t.onPick(this::picked, this::open));
+		List.of(rules, settings, mistakes.tree()).forEach(t -> t.onPick(about -> about.ifPresent(this::picked), this::open));
 		Repaint.with(parent, () -> List.of(rules, settings, mistakes.tree()).forEach(t -> t.viewer().refresh()));
 		getSite().getPage().addPartListener(seen);
 		desk.addListener(listener);

@@ -28,6 +28,8 @@ import org.setwright.check.strength.Strength.Tried;
 import org.setwright.engine.Edition;
 import org.setwright.workbench.desk.Evaluation;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.RowTree;
+import org.setwright.workbench.rows.RowTree.Manner;
 
 /** Deliberate mistakes: made on demand, watched, stopped; jobs that would notice, looked for and saved. */
 final class MistakesTab {
@@ -39,7 +41,7 @@ final class MistakesTab {
 	private final Button save;
 	private final Label doing;
 	private final ProgressBar bar;
-	private final LineTree tree;
+	private final RowTree tree;
 	private final Text more;
 	private final Runnable changed;
 	private Optional<Evaluation> now = Optional.empty();
@@ -62,7 +64,7 @@ final class MistakesTab {
 		GridDataFactory.fillDefaults().span(3, 1).grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(doing);
 		bar = new ProgressBar(pane, SWT.SMOOTH);
 		Spoken.as(bar, Messages.MistakesTab_bar);
-		tree = new LineTree(pane, Messages.MistakesTab_list, MistakeLines.COLUMNS);
+		tree = new RowTree(pane, Messages.MistakesTab_list, MistakeLines.COLUMNS, Manner.COUNTED);
 		GridDataFactory.fillDefaults().span(4, 1).grab(true, true).applyTo(tree.control());
 		tree.viewer().addSelectionChangedListener(e -> enable());
 		more = new Text(pane, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
@@ -83,7 +85,7 @@ final class MistakesTab {
 		return pane;
 	}
 
-	LineTree tree() {
+	RowTree tree() {
 		return tree;
 	}
 
@@ -165,7 +167,7 @@ final class MistakesTab {
 	}
 
 	private List<Tried> picked() {
-		return tree.picked().stream().flatMap(l -> l.about().filter(Tried.class::isInstance).map(Tried.class::cast).stream()).toList();
+		return tree.pickedRows().stream().flatMap(l -> l.about().filter(Tried.class::isInstance).map(Tried.class::cast).stream()).toList();
 	}
 
 	private void lines() {
@@ -190,7 +192,7 @@ final class MistakesTab {
 		look.setEnabled(!busy && strength.filter(s -> !s.survivors().isEmpty()).isPresent());
 		stop.setEnabled(busy);
 		bar.setVisible(busy);
-		more.setText(tree.picked().stream().findFirst().map(l -> l.cell(0) + "\n" + l.cell(2)).orElse("")); //$NON-NLS-1$ //$NON-NLS-2$
+		more.setText(tree.pickedRows().stream().findFirst().map(l -> l.cell(0) + "\n" + l.cell(2)).orElse("")); //$NON-NLS-1$ //$NON-NLS-2$
 		save.setEnabled(!busy && runs && picked().stream().anyMatch(t -> t.telltale().isPresent() && !saved.containsKey(t.mistake())));
 	}
 

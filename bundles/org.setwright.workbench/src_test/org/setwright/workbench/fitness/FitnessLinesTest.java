@@ -1,12 +1,10 @@
 package org.setwright.workbench.fitness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.setwright.book.JobCase;
@@ -17,6 +15,7 @@ import org.setwright.check.strength.Strength;
 import org.setwright.engine.Edition;
 import org.setwright.workbench.desk.TestBook;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.rows.Row;
 
 class FitnessLinesTest {
 	private static final Edition EDITION = TestBook.saved().rules().edition().orElseThrow();
@@ -25,23 +24,23 @@ class FitnessLinesTest {
 
 	@Test
 	void everyRuleAndRowHasItsLineWithItsConditions() {
-		List<Line> lines = RuleLines.of(COVERAGE);
+		List<Row> lines = RuleLines.of(COVERAGE);
 		assertEquals(EDITION.rules().size(), lines.size());
 		assertTrue(lines.stream().anyMatch(l -> l.cell(7).startsWith("tables/")), "rows of tables, too");
 		for (int i = 0; i < lines.size(); i++) {
-			Line line = lines.get(i);
+			Row line = lines.get(i);
 			assertEquals(EDITION.rules().get(i).name(), line.cell(0));
 			assertEquals(COVERAGE.rules().get(i).spoke() == 0, line.cell(1).equals("never spoke"), line.cell(0));
 			int of = Integer.parseInt(line.cell(2)) + Integer.parseInt(line.cell(5)) + Integer.parseInt(line.cell(6));
 			assertEquals(JOBS.size(), of, "every job spoke, was silent or held open: " + line.cell(0));
 			assertEquals(line.lacking(), line.sign() != Icon.AS_EXPECTED);
 		}
-		assertTrue(lines.stream().anyMatch(Line::lacking) && lines.stream().anyMatch(l -> l.below().stream().anyMatch(b -> b.cell(1).equals("never failed"))));
+		assertTrue(lines.stream().anyMatch(Row::lacking) && lines.stream().anyMatch(l -> l.below().stream().anyMatch(b -> b.cell(1).equals("never failed"))));
 	}
 
 	@Test
 	void everyValueOfASettingIsSeenOrNever() {
-		Line valve = SettingLines.of(COVERAGE).stream().filter(l -> l.cell(0).equals("changeover valve")).findFirst().orElseThrow();
+		Row valve = SettingLines.of(COVERAGE).stream().filter(l -> l.cell(0).equals("changeover valve")).findFirst().orElseThrow();
 		assertEquals(TestBook.setting("changeover valve").domain().listed().size(), valve.below().size());
 		assertTrue(valve.below().stream().allMatch(l -> l.lacking() == l.cell(2).equals("0")));
 	}
@@ -50,39 +49,15 @@ class FitnessLinesTest {
 	void anUnnoticedMistakeSaysWhoWouldNoticeItOrThatItWasSaved() {
 		Strength made = Strength.of(EDITION, JOBS, Progress.UNWATCHED);
 		assertTrue(made.survivors().size() > 3 && made.share() > 0);
-		List<Line> plain = MistakeLines.of(made, JOBS, Set.of(), Map.of());
+		List<Row> plain = MistakeLines.of(made, JOBS, Set.of(), Map.of());
 		assertEquals(made.tried().size(), plain.stream().mapToInt(l -> l.below().size()).sum());
 		assertEquals(made.survivors().size(), plain.stream().flatMap(l -> l.below().stream()).filter(l -> l.cell(2).equals("nobody notices")).count());
 		Strength searched = made.withTelltales(EDITION, JOBS, Progress.UNWATCHED);
 		Mistake first = searched.survivors().stream().filter(t -> t.telltale().isPresent()).findFirst().orElseThrow().mistake();
 		Set<Mistake> all = Set.copyOf(searched.survivors().stream().map(Strength.Tried::mistake).toList());
-		List<Line> after = MistakeLines.of(searched, JOBS, all, Map.of(first, "jobs/x.yaml")).stream().flatMap(l -> l.below().stream()).toList();
+		List<Row> after = MistakeLines.of(searched, JOBS, all, Map.of(first, "jobs/x.yaml")).stream().flatMap(l -> l.below().stream()).toList();
 		assertEquals(1, after.stream().filter(l -> l.cell(2).endsWith("jobs/x.yaml") && !l.lacking()).count());
 		assertTrue(after.stream().anyMatch(l -> l.cell(2).startsWith("would be noticed") && l.lacking() && l.sign() == Icon.JOB));
 		assertTrue(after.stream().noneMatch(l -> l.cell(2).equals("nobody notices")));
-	}
-
-	@Test
-	void aLineIsShownForItselfOrForWhatIsBelowIt() {
-		Line below = line("the condition", true);
-		Line other = line("another", false);
-		Line rule = new Line(Icon.RULE, List.of("A rule", "9"), true, Optional.empty(), List.of(below, other));
-		assertTrue(rule.shown(true, "CONDITION the"));
-		assertFalse(rule.shown(true, "condition rule"));
-		assertEquals(List.of(below), rule.below(false, "condition"));
-		assertEquals(List.of(below, other), rule.below(false, "rule"), "found itself");
-		assertEquals(List.of(below), rule.below(true, ""));
-		assertFalse(other.shown(true, ""));
-	}
-
-	@Test
-	void numbersAreSortedBySizeAndWordsByLetters() {
-		assertTrue(line("9", false).compare(line("10", false), 0) < 0);
-		assertTrue(line("a9", false).compare(line("B", false), 0) < 0);
-		assertTrue(line("9", false).compare(line("9a", false), 0) < 0);
-	}
-
-	private static Line line(String cell, boolean lacking) {
-		return new Line(Icon.RULE, List.of(cell), lacking, Optional.empty(), List.of());
 	}
 }

@@ -1,0 +1,2 @@
+/** Lists of lines with columns, and lines below them. */
+package org.setwright.workbench.rows;
