@@ -23,9 +23,10 @@ import org.setwright.workbench.jobform.FormNode.Page;
 import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.twopage.OwnPage;
 
 /** The form: an outline of everything that is asked for, one page of it, and a line of help below. */
-final class JobForm implements FormDesk {
+final class JobForm implements FormDesk, OwnPage {
 	private static final int[] SHARES = { 32, 68 };
 	private final JobDocument job;
 	private final Composite whole;
@@ -69,12 +70,13 @@ final class JobForm implements FormDesk {
 		return units.now();
 	}
 
-	Control control() {
+	@Override
+	public Control control() {
 		return whole;
 	}
 
-	/** Shows what the text says now. */
-	void show() {
+	@Override
+	public void show() {
 		JobText read = job.read();
 		named.accept(read.job().name());
 		Object[] unfolded = outline.getExpandedElements();
@@ -139,7 +141,8 @@ final class JobForm implements FormDesk {
 		return Optional.ofNullable((FormNode) outline.getStructuredSelection().getFirstElement());
 	}
 
-	void setFocus() {
+	@Override
+	public void setFocus() {
 		outline.getControl().setFocus();
 	}
 }

@@ -35,7 +35,6 @@ final class Messages extends NLS {
 	public static String FormOutline_none;
 	public static String FormOutline_unknown;
 	public static String JobEditor_form;
-	public static String JobEditor_text;
 	public static String JobForm_outline;
 	public static String JobForm_unsound;
 	public static String ListPage_add;

@@ -2,6 +2,7 @@ package org.setwright.workbench.tables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -11,12 +12,14 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.actions.ActionFactory;
 import org.setwright.book.sheet.TableSheet;
 import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.tables.RowMarks.Note;
+import org.setwright.workbench.twopage.OwnPage;
 
 /** The grid with what is done to its rows, what is said about them, and the line that helps. */
-final class GridPage implements GridDesk, GridButtons.Deeds {
+final class GridPage implements OwnPage, GridDesk, GridButtons.Deeds {
 	private static final int[] SHARES = { 74, 26 };
 	private final TableDocument table;
 	private final BiConsumer<Integer, Integer> looked;
@@ -55,21 +58,24 @@ final class GridPage implements GridDesk, GridButtons.Deeds {
 		show();
 	}
 
-	Control control() {
+	@Override
+	public Control control() {
 		return page;
 	}
 
-	/** @return copy, paste and delete */
-	GridClipboard clipboard() {
-		return clipboard;
+	/** Copy, paste and delete act on cells. */
+	@Override
+	public Map<ActionFactory, Runnable> deeds() {
+		return Map.of(ActionFactory.COPY, clipboard::copy, ActionFactory.PASTE, clipboard::paste, ActionFactory.DELETE, clipboard::delete);
 	}
 
-	void setFocus() {
+	@Override
+	public void setFocus() {
 		grid.viewer().getTable().setFocus();
 	}
 
-	/** Shows what the text says now. */
-	void show() {
+	@Override
+	public void show() {
 		TableSheet sheet = table.sheet();
 		if (order.column() >= sheet.headings().size()) {
 			order = RowOrder.AS_WRITTEN;

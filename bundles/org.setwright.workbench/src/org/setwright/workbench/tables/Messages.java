@@ -34,7 +34,6 @@ final class Messages extends NLS {
 	public static String SpokenCell_row;
 	public static String TableEditor_grid;
 	public static String TableEditor_notSaved;
-	public static String TableEditor_text;
 
 	static {
 		NLS.initializeMessages("org.setwright.workbench.tables.messages", Messages.class); //$NON-NLS-1$
