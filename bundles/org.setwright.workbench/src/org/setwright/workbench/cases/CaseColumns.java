@@ -9,13 +9,10 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
-import org.eclipse.jface.viewers.Viewer;
-import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.widgets.TreeColumn;
 import org.setwright.check.cases.CheckedJob;
 import org.setwright.check.cases.ItemPoint;
 import org.setwright.check.cases.Point;
@@ -24,6 +21,7 @@ import org.setwright.check.cases.Standing;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Letters;
 import org.setwright.workbench.look.Palette;
+import org.setwright.workbench.rows.HeadingSort;
 
 /** The columns of the list; a click on a heading sorts by it, another one the other way, a third as in the files. */
 final class CaseColumns {
@@ -69,22 +67,7 @@ final class CaseColumns {
 				return line instanceof CaseLine.OfPoint p && p.point().standing() == Standing.NOT_ASKED ? Palette.now().colour(Palette.Ink.QUIET) : null;
 			}
 		});
-		added.getColumn().addListener(SWT.Selection, e -> sort(viewer, added.getColumn(), column));
-	}
-
-	private static void sort(TreeViewer viewer, TreeColumn clicked, Column column) {
-		boolean same = viewer.getTree().getSortColumn() == clicked;
-		int before = same ? viewer.getTree().getSortDirection() : SWT.NONE;
-		int now = before == SWT.NONE ? SWT.UP : before == SWT.UP ? SWT.DOWN : SWT.NONE;
-		viewer.getTree().setSortColumn(now == SWT.NONE ? null : clicked);
-		viewer.getTree().setSortDirection(now);
-		viewer.setComparator(now == SWT.NONE ? null : new ViewerComparator() {
-			@Override
-			public int compare(Viewer shown, Object a, Object b) {
-				int order = order(column, (CaseLine) a, (CaseLine) b);
-				return now == SWT.UP ? order : -order;
-			}
-		});
+		HeadingSort.on(viewer, added.getColumn(), (a, b) -> order(column, (CaseLine) a, (CaseLine) b));
 	}
 
 	/** By standing: what is not met first, and more of it before less; else by letters, and numbers by their size. */

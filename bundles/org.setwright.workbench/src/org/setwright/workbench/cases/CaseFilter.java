@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.setwright.check.cases.CheckedJob;
 import org.setwright.check.cases.Standing;
+import org.setwright.workbench.rows.SearchWords;
 
 /**
  * What of a check is shown.
@@ -52,21 +53,12 @@ record CaseFilter(Set<Standing> standings, String search, Optional<Set<String>> 
 	/** @return the points of {@code job} that are shown, those not met first */
 	List<CaseLine.OfPoint> points(CheckedJob job) {
 		return job.points().stream().filter(p -> standings.contains(p.standing())).map(p -> new CaseLine.OfPoint(job, p))
-				.filter(line -> only.isEmpty() || only.get().contains(line.key())).filter(line -> matches(line.searched())).sorted(Comparator.comparing(line -> line.point().standing() != Standing.NOT_MET)).toList();
+				.filter(line -> only.isEmpty() || only.get().contains(line.key())).filter(line -> SearchWords.allIn(search, line.searched())).sorted(Comparator.comparing(line -> line.point().standing() != Standing.NOT_MET)).toList();
 	}
 
 	/** @return the jobs that are shown: those with a point to show, and those that did not run */
 	List<CaseLine.OfJob> jobs(List<CheckedJob> jobs) {
-		return jobs.stream().filter(j -> j.outcome().isEmpty() ? matches(j.job().name().toLowerCase(Locale.ROOT)) : !points(j).isEmpty())
+		return jobs.stream().filter(j -> j.outcome().isEmpty() ? SearchWords.allIn(search, j.job().name().toLowerCase(Locale.ROOT)) : !points(j).isEmpty())
 				.map(CaseLine.OfJob::new).toList();
-	}
-
-	private boolean matches(String searched) {
-		for (String word : search.toLowerCase(Locale.ROOT).strip().split("\\s+")) { //$NON-NLS-1$
-			if (!searched.contains(word)) {
-				return false;
-			}
-		}
-		return true;
 	}
 }

@@ -3,8 +3,6 @@ package org.setwright.workbench.cases;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.viewers.IElementComparer;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -12,6 +10,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.setwright.check.cases.CaseCheck;
 import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.Branches;
+import org.setwright.workbench.rows.SameBy;
 
 /** The list of jobs with their points. What is unfolded and picked stays so when results are new. */
 final class CaseList {
@@ -24,8 +24,13 @@ final class CaseList {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
 		viewer = new TreeViewer(frame, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
 		viewer.setUseHashlookup(true);
-		viewer.setComparer(new SameLine());
-		viewer.setContentProvider(new Contents());
+		viewer.setComparer(new SameBy<>(CaseLine.class, CaseLine::key));
+		viewer.setContentProvider(new Branches<>(CaseLine.OfJob.class, job -> filter.points(job.checked())) {
+			@Override
+			public Object getParent(Object line) {
+				return line instanceof CaseLine.OfPoint point ? new CaseLine.OfJob(point.checked()) : null;
+			}
+		});
 		frame.setLayout(CaseColumns.add(viewer));
 		Spoken.as(viewer.getControl(), Messages.CaseList_name);
 	}
@@ -68,39 +73,5 @@ final class CaseList {
 	/** @return the lines picked */
 	List<CaseLine> picked() {
 		return Arrays.stream(viewer.getStructuredSelection().toArray()).map(CaseLine.class::cast).toList();
-	}
-
-	private final class Contents implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object jobs) {
-			return ((List<?>) jobs).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object line) {
-			return line instanceof CaseLine.OfJob job ? filter.points(job.checked()).toArray() : new Object[0];
-		}
-
-		@Override
-		public Object getParent(Object line) {
-			return line instanceof CaseLine.OfPoint point ? new CaseLine.OfJob(point.checked()) : null;
-		}
-
-		@Override
-		public boolean hasChildren(Object line) {
-			return getChildren(line).length > 0;
-		}
-	}
-
-	private static final class SameLine implements IElementComparer {
-		@Override
-		public boolean equals(Object a, Object b) {
-			return a instanceof CaseLine one && b instanceof CaseLine other ? one.key().equals(other.key()) : a.equals(b);
-		}
-
-		@Override
-		public int hashCode(Object element) {
-			return element instanceof CaseLine line ? line.key().hashCode() : System.identityHashCode(element);
-		}
 	}
 }

@@ -1,9 +1,9 @@
 package org.setwright.workbench.contents;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.setwright.book.Position;
+import org.setwright.workbench.rows.SearchWords;
 
 /**
  * One line of the contents of a book.
@@ -30,7 +30,6 @@ public record BookNode(Sign sign, String text, String remark, Position at, List<
 	}
 
 	private boolean matchesItself(String search) {
-		String searched = (text + ' ' + remark).toLowerCase(Locale.ROOT);
-		return Arrays.stream(search.strip().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(searched::contains); //$NON-NLS-1$
+		return SearchWords.allIn(search, (text + ' ' + remark).toLowerCase(Locale.ROOT));
 	}
 }

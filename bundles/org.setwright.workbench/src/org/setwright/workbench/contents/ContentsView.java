@@ -4,7 +4,6 @@ import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -23,6 +22,8 @@ import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.look.Written;
+import org.setwright.workbench.rows.Branches;
+import org.setwright.workbench.rows.SameBy;
 
 /** What is in the rule book? Its files and rules, each opened by a double click or Enter. */
 public final class ContentsView extends ViewPart {
@@ -50,9 +51,9 @@ public final class ContentsView extends ViewPart {
 
 	private TreeViewer tree(Composite parent) {
 		TreeViewer viewer = new TreeViewer(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
-		viewer.setContentProvider(new Contents());
+		viewer.setContentProvider(new Branches<>(BookNode.class, BookNode::children));
 		viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new Lines()));
-		viewer.setComparer(new SamePlace());
+		viewer.setComparer(new SameBy<>(BookNode.class, ContentsView::place));
 		viewer.addFilter(new ViewerFilter() {
 			@Override
 			public boolean select(Viewer shown, Object parentElement, Object element) {
@@ -63,6 +64,11 @@ public final class ContentsView extends ViewPart {
 		Spoken.as(viewer.getControl(), Messages.ContentsView_tree);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(viewer.getControl());
 		return viewer;
+	}
+
+	/** A file is the same by its path, a rule by its name in its file. */
+	private static String place(BookNode node) {
+		return node.at().file() + '\n' + (node.at().line() == 0 ? "" : node.text()); //$NON-NLS-1$
 	}
 
 	private void narrow() {
@@ -89,29 +95,6 @@ public final class ContentsView extends ViewPart {
 	public void dispose() {
 		desk.removeListener(listener);
 		super.dispose();
-	}
-
-	/** Files over rules. */
-	private static final class Contents implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object input) {
-			return ((List<?>) input).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object node) {
-			return ((BookNode) node).children().toArray();
-		}
-
-		@Override
-		public Object getParent(Object node) {
-			return null;
-		}
-
-		@Override
-		public boolean hasChildren(Object node) {
-			return !((BookNode) node).children().isEmpty();
-		}
 	}
 
 	/** Sign, text and remark of each line. */

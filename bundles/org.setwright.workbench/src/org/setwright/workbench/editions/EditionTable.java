@@ -8,18 +8,17 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
-import org.eclipse.jface.viewers.IElementComparer;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
-import org.setwright.editions.kept.EditionId;
 import org.setwright.editions.kept.Kept;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.SameBy;
 
 /** The work in hand, and the editions of the open line. */
 final class EditionTable {
@@ -34,7 +33,7 @@ final class EditionTable {
 		pane = new Composite(parent, SWT.NONE);
 		viewer = new TableViewer(pane, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
 		viewer.setContentProvider(ArrayContentProvider.getInstance());
-		viewer.setComparer(new SameEdition());
+		viewer.setComparer(new SameBy<>(EditionLine.class, line -> line.kept().map(Kept::id)));
 		viewer.getTable().setHeaderVisible(true);
 		ColumnViewerToolTipSupport.enableFor(viewer);
 		TableColumnLayout layout = new TableColumnLayout();
@@ -102,22 +101,5 @@ final class EditionTable {
 	/** @return what is picked; an empty one is the work in hand */
 	List<Optional<Kept>> picked() {
 		return Arrays.stream(viewer.getStructuredSelection().toArray()).map(l -> ((EditionLine) l).kept()).toList();
-	}
-
-	/** A line is the same line when it is of the same edition, whatever became of it. */
-	private static final class SameEdition implements IElementComparer {
-		@Override
-		public boolean equals(Object a, Object b) {
-			return a instanceof EditionLine one && b instanceof EditionLine other ? id(one).equals(id(other)) : a.equals(b);
-		}
-
-		@Override
-		public int hashCode(Object element) {
-			return element instanceof EditionLine line ? id(line).hashCode() : System.identityHashCode(element);
-		}
-
-		private static Optional<EditionId> id(EditionLine line) {
-			return line.kept().map(Kept::id);
-		}
 	}
 }

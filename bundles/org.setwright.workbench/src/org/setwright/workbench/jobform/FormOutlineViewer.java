@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
-import org.eclipse.jface.viewers.IElementComparer;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -15,6 +13,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.setwright.workbench.jobform.FormNode.Page;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Written;
+import org.setwright.workbench.rows.Branches;
+import org.setwright.workbench.rows.SameBy;
 
 /** Shows the outline of a form. */
 final class FormOutlineViewer {
@@ -23,8 +23,15 @@ final class FormOutlineViewer {
 
 	static TreeViewer in(Composite parent) {
 		TreeViewer viewer = new TreeViewer(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
-		viewer.setContentProvider(new Nodes());
-		viewer.setComparer(new SamePage());
+		viewer.setContentProvider(new Branches<>(FormNode.class, FormNode::children) {
+			@Override
+			public Object getParent(Object node) {
+				return ((FormNode) node).page() instanceof FormNode.OfKind of && of.item().isPresent()
+						? new FormNode(new FormNode.OfKind(of.kind(), Optional.empty()), FormNode.Sign.KNOWN, "", "", List.of()) //$NON-NLS-1$ //$NON-NLS-2$
+						: null;
+			}
+		});
+		viewer.setComparer(new SameBy<>(FormNode.class, FormNode::page));
 		viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new Lines()));
 		return viewer;
 	}
@@ -34,48 +41,6 @@ final class FormOutlineViewer {
 		List<?> nodes = (List<?>) viewer.getInput();
 		return nodes.stream().map(FormNode.class::cast).flatMap(n -> Stream.concat(Stream.of(n), n.children().stream()))
 				.filter(n -> n.page().equals(page)).findFirst();
-	}
-
-	/** Kinds over single facts. */
-	private static final class Nodes implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object input) {
-			return ((List<?>) input).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object node) {
-			return ((FormNode) node).children().toArray();
-		}
-
-		@Override
-		public Object getParent(Object node) {
-			return ((FormNode) node).page() instanceof FormNode.OfKind of && of.item().isPresent()
-					? new FormNode(new FormNode.OfKind(of.kind(), Optional.empty()), FormNode.Sign.KNOWN, "", "", List.of()) //$NON-NLS-1$ //$NON-NLS-2$
-					: null;
-		}
-
-		@Override
-		public boolean hasChildren(Object node) {
-			return !((FormNode) node).children().isEmpty();
-		}
-	}
-
-	/** Two lines are the same when they open the same page, so that a selection outlives an edit. */
-	private static final class SamePage implements IElementComparer {
-		@Override
-		public boolean equals(Object a, Object b) {
-			return key(a).equals(key(b));
-		}
-
-		@Override
-		public int hashCode(Object element) {
-			return key(element).hashCode();
-		}
-
-		private static Object key(Object element) {
-			return element instanceof FormNode node ? node.page() : element;
-		}
 	}
 
 	/** Sign, text and remark of each line. */

@@ -1,6 +1,6 @@
 package org.setwright.workbench.jobs;
 
-import java.util.Locale;
+import org.setwright.workbench.rows.SearchWords;
 
 /**
  * One job in the list, as shown.
@@ -27,11 +27,6 @@ public record JobRow(String path, String name, Standing standing, String words, 
 
 	/** @return whether every word of {@code search} occurs in it */
 	public boolean matches(String search) {
-		for (String word : search.toLowerCase(Locale.ROOT).strip().split("\\s+")) { //$NON-NLS-1$
-			if (!searched.contains(word)) {
-				return false;
-			}
-		}
-		return true;
+		return SearchWords.allIn(search, searched);
 	}
 }

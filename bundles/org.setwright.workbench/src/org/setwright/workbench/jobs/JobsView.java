@@ -23,6 +23,7 @@ import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.jobs.JobRow.Standing;
 import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.SameBy;
 
 /** Which jobs do we have, and how do they stand? */
 public final class JobsView extends ViewPart {
@@ -57,7 +58,7 @@ public final class JobsView extends ViewPart {
 		TableViewer viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
 		frame.setLayout(JobColumns.add(viewer));
 		viewer.setContentProvider(ArrayContentProvider.getInstance());
-		viewer.setComparer(new SameJob());
+		viewer.setComparer(new SameBy<>(JobRow.class, JobRow::path));
 		viewer.addFilter(new ViewerFilter() {
 			@Override
 			public boolean select(Viewer shown, Object parentElement, Object element) {

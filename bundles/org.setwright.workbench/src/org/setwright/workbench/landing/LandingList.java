@@ -3,7 +3,6 @@ package org.setwright.workbench.landing;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -11,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.setwright.workbench.landing.LandingRows.Group;
 import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.Branches;
 
 /** The conductors of a job under their headings. */
 final class LandingList {
@@ -20,7 +20,7 @@ final class LandingList {
 	LandingList(Composite parent, Consumer<Optional<LandingRow>> picked, Consumer<LandingRow> opened) {
 		Composite frame = new Composite(parent, SWT.NONE);
 		viewer = new TreeViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
-		viewer.setContentProvider(new Groups());
+		viewer.setContentProvider(new Branches<>(Group.class, Group::rows));
 		frame.setLayout(LandingColumns.add(viewer));
 		viewer.addPostSelectionChangedListener(e -> picked.accept(row()));
 		viewer.addOpenListener(e -> row().ifPresent(opened));
@@ -49,28 +49,5 @@ final class LandingList {
 
 	Optional<LandingRow> row() {
 		return viewer.getStructuredSelection().getFirstElement() instanceof LandingRow row ? Optional.of(row) : Optional.empty();
-	}
-
-	/** Headings over lines. */
-	private static final class Groups implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object input) {
-			return ((List<?>) input).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object element) {
-			return element instanceof Group group ? group.rows().toArray() : new Object[0];
-		}
-
-		@Override
-		public Object getParent(Object element) {
-			return null;
-		}
-
-		@Override
-		public boolean hasChildren(Object element) {
-			return element instanceof Group;
-		}
 	}
 }

@@ -1,10 +1,8 @@
 package org.setwright.workbench.outline;
 
-import java.util.List;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentListener;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -15,6 +13,7 @@ import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.Branches;
 
 /** Shows the rules of an editor and what each says; picking one shows it in the editor. */
 final class RuleOutline extends ContentOutlinePage implements IDocumentListener {
@@ -33,7 +32,7 @@ final class RuleOutline extends ContentOutlinePage implements IDocumentListener 
 		super.createControl(parent);
 		TreeViewer tree = getTreeViewer();
 		Spoken.as(tree.getTree(), Messages.RuleOutline_name);
-		tree.setContentProvider(new Lines());
+		tree.setContentProvider(new Branches<>(OutlineLine.class, OutlineLine::inside));
 		tree.setLabelProvider(new LabelProvider() {
 			@Override
 			public String getText(Object line) {
@@ -86,28 +85,5 @@ final class RuleOutline extends ContentOutlinePage implements IDocumentListener 
 	public void dispose() {
 		document.removeDocumentListener(this);
 		super.dispose();
-	}
-
-	/** The lines as a tree. */
-	private static final class Lines implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object input) {
-			return ((List<?>) input).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object line) {
-			return ((OutlineLine) line).inside().toArray();
-		}
-
-		@Override
-		public Object getParent(Object line) {
-			return null;
-		}
-
-		@Override
-		public boolean hasChildren(Object line) {
-			return !((OutlineLine) line).inside().isEmpty();
-		}
 	}
 }

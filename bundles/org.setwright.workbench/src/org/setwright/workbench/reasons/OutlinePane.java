@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.Branches;
 
 /** An outline of reasons; below it everything about the line picked. Enter or a double click goes to its place. */
 final class OutlinePane {
@@ -27,7 +28,7 @@ final class OutlinePane {
 	OutlinePane(Composite parent, String name, Consumer<ReasonNode.Place> opened) {
 		sash = new SashForm(parent, SWT.VERTICAL);
 		outline = new TreeViewer(sash, SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
-		outline.setContentProvider(new ReasonContents());
+		outline.setContentProvider(new Branches<>(ReasonNode.class, ReasonNode::children));
 		outline.setLabelProvider(new ReasonLabels());
 		ColumnViewerToolTipSupport.enableFor(outline);
 		outline.addPostSelectionChangedListener(e -> detail(picked().map(OutlinePane::about).orElse(""))); //$NON-NLS-1$

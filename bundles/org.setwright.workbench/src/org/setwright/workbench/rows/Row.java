@@ -42,6 +42,11 @@ public record Row(Icon sign, List<String> cells, boolean lacking, Optional<Objec
 		return column < cells.size() ? cells.get(column) : ""; //$NON-NLS-1$
 	}
 
+	/** @return its first and last cell, which stay the same whatever is counted between them */
+	List<String> ends() {
+		return cells.isEmpty() ? cells : List.of(cells.get(0), cells.get(cells.size() - 1));
+	}
+
 	/** @return the lines below that are shown; all of them when this line itself is found */
 	List<Row> below(boolean lackingOnly, String search) {
 		boolean found = found(search);
@@ -54,13 +59,7 @@ public record Row(Icon sign, List<String> cells, boolean lacking, Optional<Objec
 	}
 
 	private boolean found(String search) {
-		String all = String.join("\n", cells).toLowerCase(Locale.ROOT); //$NON-NLS-1$
-		for (String word : search.toLowerCase(Locale.ROOT).strip().split("\\s+")) { //$NON-NLS-1$
-			if (!all.contains(word)) {
-				return false;
-			}
-		}
-		return true;
+		return SearchWords.allIn(search, String.join("\n", cells).toLowerCase(Locale.ROOT)); //$NON-NLS-1$
 	}
 
 	/** @return below 0 when this line comes before {@code other} by this column: numbers by their size, words by their letters */

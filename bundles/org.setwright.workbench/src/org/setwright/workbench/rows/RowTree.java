@@ -8,17 +8,12 @@ import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
-import org.eclipse.jface.viewers.Viewer;
-import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.TreeColumn;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Spoken;
 
@@ -58,8 +53,13 @@ public final class RowTree {
 		pane = new Composite(parent, SWT.NONE);
 		viewer = new TreeViewer(pane, (manner == Manner.COUNTED ? SWT.MULTI : SWT.SINGLE) | SWT.FULL_SELECTION | SWT.BORDER);
 		viewer.setUseHashlookup(true);
-		viewer.setComparer(new SameRow(manner));
-		viewer.setContentProvider(new Contents());
+		viewer.setComparer(new SameBy<>(Row.class, manner == Manner.READ ? Row::cells : Row::ends));
+		viewer.setContentProvider(new Branches<>(Row.class, r -> r.below(lackingOnly, search)) {
+			@Override
+			public Object getParent(Object row) {
+				return rows.stream().filter(r -> r.below().stream().anyMatch(b -> b == row)).findFirst().orElse(null);
+			}
+		});
 		viewer.getTree().setHeaderVisible(true);
 		ColumnViewerToolTipSupport.enableFor(viewer);
 		TreeColumnLayout layout = new TreeColumnLayout();
@@ -91,23 +91,8 @@ public final class RowTree {
 			}
 		});
 		if (manner == Manner.COUNTED) {
-			added.getColumn().addListener(SWT.Selection, (Event e) -> sort(added.getColumn(), at));
+			HeadingSort.on(viewer, added.getColumn(), (a, b) -> ((Row) a).compare((Row) b, at));
 		}
-	}
-
-	private void sort(TreeColumn clicked, int column) {
-		boolean same = viewer.getTree().getSortColumn() == clicked;
-		int before = same ? viewer.getTree().getSortDirection() : SWT.NONE;
-		int now = before == SWT.NONE ? SWT.UP : before == SWT.UP ? SWT.DOWN : SWT.NONE;
-		viewer.getTree().setSortColumn(now == SWT.NONE ? null : clicked);
-		viewer.getTree().setSortDirection(now);
-		viewer.setComparator(now == SWT.NONE ? null : new ViewerComparator() {
-			@Override
-			public int compare(Viewer shown, Object a, Object b) {
-				int order = ((Row) a).compare((Row) b, column);
-				return now == SWT.UP ? order : -order;
-			}
-		});
 	}
 
 	/** @return what holds the list */
@@ -169,28 +154,6 @@ public final class RowTree {
 			viewer.setSelection(picked);
 		} finally {
 			viewer.getControl().setRedraw(true);
-		}
-	}
-
-	private final class Contents implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object all) {
-			return ((List<?>) all).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object row) {
-			return ((Row) row).below(lackingOnly, search).toArray();
-		}
-
-		@Override
-		public Object getParent(Object row) {
-			return rows.stream().filter(r -> r.below().stream().anyMatch(b -> b == row)).findFirst().orElse(null);
-		}
-
-		@Override
-		public boolean hasChildren(Object row) {
-			return getChildren(row).length > 0;
 		}
 	}
 }

@@ -1,2 +1,2 @@
-/** Lists of lines with columns, and lines below them. */
+/** Lists of lines with columns, and lines below them; and what lists of any kind have in common: folding, sorting, searching, staying picked. */
 package org.setwright.workbench.rows;

@@ -3,7 +3,6 @@ package org.setwright.workbench.setup;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -11,6 +10,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rows.Branches;
+import org.setwright.workbench.rows.SameBy;
 import org.setwright.workbench.setup.SettingRows.Group;
 
 /** The settings of a job under their headings. */
@@ -22,12 +23,17 @@ final class SettingList {
 	SettingList(Composite parent, Consumer<Setting> picked, Consumer<SettingRow> opened) {
 		Composite frame = new Composite(parent, SWT.NONE);
 		viewer = new TreeViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER);
-		viewer.setContentProvider(new Groups());
-		viewer.setComparer(new SameSetting());
+		viewer.setContentProvider(new Branches<>(Group.class, Group::rows));
+		viewer.setComparer(new SameBy<>(Object.class, SettingList::key));
 		frame.setLayout(SettingColumns.add(viewer));
 		viewer.addPostSelectionChangedListener(e -> row().ifPresent(r -> picked.accept(r.setting())));
 		viewer.addOpenListener(e -> row().ifPresent(opened));
 		Spoken.as(viewer.getControl(), Messages.SettingList_name);
+	}
+
+	/** A row is the same when it shows the same setting. */
+	private static Object key(Object line) {
+		return line instanceof SettingRow row ? row.setting() : line instanceof Group group ? group.heading() : line;
 	}
 
 	TreeViewer viewer() {
@@ -55,28 +61,5 @@ final class SettingList {
 	private Optional<SettingRow> row() {
 		return viewer.getStructuredSelection().getFirstElement() instanceof SettingRow row ? Optional.of(row)
 				: Optional.empty();
-	}
-
-	/** Headings over rows. */
-	private static final class Groups implements ITreeContentProvider {
-		@Override
-		public Object[] getElements(Object input) {
-			return ((List<?>) input).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object element) {
-			return element instanceof Group group ? group.rows().toArray() : new Object[0];
-		}
-
-		@Override
-		public Object getParent(Object element) {
-			return null;
-		}
-
-		@Override
-		public boolean hasChildren(Object element) {
-			return element instanceof Group;
-		}
 	}
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.setwright.workbench.look.Icon;
-import org.setwright.workbench.rows.RowTree.Manner;
 
 class RowTest {
 	@Test
@@ -32,16 +31,9 @@ class RowTest {
 	}
 
 	@Test
-	void aLineThatCountsAnewIsTheSameLineWhereThingsAreCountedAndAnotherWhereTheyAreRead() {
-		Row before = new Row(Icon.RULE, List.of("A rule", "9", "rules/a.drl"), Optional.empty(), List.of());
-		Row after = new Row(Icon.RULE, List.of("A rule", "10", "rules/a.drl"), Optional.empty(), List.of());
-		Row elsewhere = new Row(Icon.RULE, List.of("A rule", "9", "rules/b.drl"), Optional.empty(), List.of());
-		SameRow counted = new SameRow(Manner.COUNTED);
-		assertTrue(counted.equals(before, after));
-		assertEquals(counted.hashCode(before), counted.hashCode(after));
-		assertFalse(counted.equals(before, elsewhere));
-		assertFalse(new SameRow(Manner.READ).equals(before, after));
-		assertTrue(new SameRow(Manner.READ).equals(before, new Row(Icon.GAP, before.cells(), "something")));
+	void aLineThatIsCountedAnewEndsAsBefore() {
+		assertEquals(List.of("A rule", "rules/a.drl"), new Row(Icon.RULE, List.of("A rule", "9", "rules/a.drl"), "something").ends());
+		assertEquals(List.of(), new Row(Icon.RULE, List.of(), "something").ends());
 	}
 
 	private static Row line(String cell, boolean lacking) {
