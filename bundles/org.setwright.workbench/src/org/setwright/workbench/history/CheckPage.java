@@ -63,7 +63,7 @@ final class CheckPage extends WizardPage {
 	private void check() {
 		forget();
 		Checked what = now();
-		((ImportWizard) getWizard()).run(this, plan::check, Messages.CheckPage_failed).ifPresent(r -> {
+		HistoryWork.beside(this, plan::check, Messages.CheckPage_failed).ifPresent(r -> {
 			checked = r.cancelled() ? null : what;
 			show(r);
 		});

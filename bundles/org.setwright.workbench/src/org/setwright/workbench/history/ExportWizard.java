@@ -1,14 +1,12 @@
 package org.setwright.workbench.history;
 
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.wizard.Wizard;
-import org.eclipse.osgi.util.NLS;
 import org.setwright.book.history.HistoryExport;
 import org.setwright.book.history.HistoryResult;
 import org.setwright.trade.catalogue.Catalogue;
@@ -35,27 +33,8 @@ public final class ExportWizard extends Wizard {
 
 	@Override
 	public boolean performFinish() {
-		page.setErrorMessage(null);
-		HistoryResult[] came = new HistoryResult[1];
 		Path csv = page.file();
-		try {
-			getContainer().run(true, true, monitor -> {
-				try {
-					came[0] = export(csv, monitor);
-				} catch (IOException e) {
-					throw new InvocationTargetException(e);
-				}
-			});
-		} catch (InvocationTargetException e) {
-			if (!(e.getCause() instanceof IOException)) {
-				throw new IllegalStateException(e.getCause());
-			}
-			page.setErrorMessage(NLS.bind(Messages.ExportWizard_failed, e.getCause().getMessage()));
-			return false;
-		} catch (InterruptedException ended) {
-			Thread.currentThread().interrupt();
-		}
-		Optional<HistoryResult> result = Optional.ofNullable(came[0]);
+		Optional<HistoryResult> result = HistoryWork.beside(page, monitor -> export(csv, monitor), Messages.ExportWizard_failed);
 		result.ifPresent(page::show);
 		return result.filter(r -> !r.cancelled() && r.faults().isEmpty()).isPresent();
 	}

@@ -1,18 +1,14 @@
 package org.setwright.workbench.history;
 
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.wizard.Wizard;
-import org.eclipse.jface.wizard.WizardPage;
-import org.eclipse.osgi.util.NLS;
 import org.setwright.book.Book;
 import org.setwright.book.history.HistoryResult;
-import org.setwright.book.history.ImportCutOff;
 import org.setwright.workbench.folder.BookProject;
 
 /** Makes job files of the rows of a CSV file: which file, what its columns mean, whether every row can be read. */
@@ -31,11 +27,6 @@ public final class ImportWizard extends Wizard {
 		setNeedsProgressMonitor(true);
 	}
 
-	/** Work that may end in a disk error. */
-	interface Work {
-		HistoryResult run(IProgressMonitor monitor) throws IOException;
-	}
-
 	@Override
 	public void addPages() {
 		addPage(new FilePage(plan));
@@ -50,35 +41,12 @@ public final class ImportWizard extends Wizard {
 
 	@Override
 	public boolean performFinish() {
-		result = run(check, this::importAll, Messages.ImportWizard_failed);
+		result = HistoryWork.beside(check, this::importAll, Messages.ImportWizard_failed);
 		if (result.isEmpty() || result.get().cancelled() || !result.get().faults().isEmpty()) {
 			result.ifPresent(check::show);
 			return false;
 		}
 		return true;
-	}
-
-	/** Runs {@code work} beside the window, with the progress bar of the wizard. @return empty when it failed; the page says why */
-	Optional<HistoryResult> run(WizardPage page, Work work, String failed) {
-		HistoryResult[] came = new HistoryResult[1];
-		page.setErrorMessage(null);
-		try {
-			getContainer().run(true, true, monitor -> {
-				try {
-					came[0] = work.run(monitor);
-				} catch (IOException e) {
-					throw new InvocationTargetException(e);
-				}
-			});
-		} catch (InvocationTargetException e) {
-			if (!(e.getCause() instanceof IOException)) {
-				throw new IllegalStateException(e.getCause());
-			}
-			page.setErrorMessage(NLS.bind(e.getCause() instanceof ImportCutOff ? Messages.ImportWizard_cutOff : failed, e.getCause().getMessage()));
-		} catch (InterruptedException ended) {
-			Thread.currentThread().interrupt();
-		}
-		return Optional.ofNullable(came[0]);
 	}
 
 	private HistoryResult importAll(IProgressMonitor monitor) throws IOException {
