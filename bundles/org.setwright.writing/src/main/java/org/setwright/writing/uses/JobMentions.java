@@ -8,8 +8,11 @@ import org.setwright.book.ExpectedFinding;
 import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobCase.DecidedBy;
+import org.setwright.book.JobCase.Settled;
+import org.setwright.book.JobWord;
 import org.setwright.book.Position;
 import org.setwright.trade.catalogue.Answer;
+import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Fact;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.JobField;
@@ -34,6 +37,8 @@ final class JobMentions {
 			if (expectation instanceof DecidedBy by) {
 				mentions.add(new Thing.OfRule(by.rule()), by.at(), by.rule());
 			}
+			Optional<Settled> settled = expectation instanceof DecidedBy by ? by.is() : Optional.of(expectation).filter(Settled.class::isInstance).map(Settled.class::cast);
+			settled.ifPresent(s -> Values.of(new Thing.OfSetting(setting), s.value()).ifPresent(t -> mentions.add(t, s.at(), s.value().text())));
 		});
 		job.items().forEach(mentions::item);
 		return mentions.found;
@@ -55,21 +60,49 @@ final class JobMentions {
 		}
 		Field field = place.field().get();
 		String value = words(job, place).orElse("");
-		add(new Thing.OfField(place.kind(), field), at, value);
-		if (!value.isEmpty()) {
-			add(new Thing.OfValue(place.kind(), field, value), at, value);
+		Thing of = new Thing.OfField(place.kind(), field);
+		add(of, at, value);
+		given(job, place).flatMap(v -> Values.of(of, v).map(t -> new Written(t, v.text()))).ifPresent(w -> add(w.thing(), at, w.text()));
+	}
+
+	private record Written(Thing thing, String text) {
+	}
+
+	/** @return what the word at {@code offset} of a job stands for */
+	static Optional<Thing> at(String text, int offset, Catalogue catalogue) {
+		return JobWord.at(text, offset, catalogue).map(JobMentions::thing);
+	}
+
+	private static Thing thing(JobWord word) {
+		if (word instanceof JobWord.OfKind of) {
+			return new Thing.OfKind(of.kind());
+		} else if (word instanceof JobWord.OfField of) {
+			return value(new Thing.OfField(of.kind(), of.field()), of.written());
+		} else if (word instanceof JobWord.OfSetting of) {
+			return value(new Thing.OfSetting(of.setting()), of.written());
+		} else if (word instanceof JobWord.OfFinding of) {
+			return new Thing.OfFinding(of.word());
 		}
+		return new Thing.OfRule(((JobWord.OfRule) word).name());
+	}
+
+	private static Thing value(Thing about, Optional<String> written) {
+		return written.flatMap(w -> Values.of(about, w)).orElse(about);
 	}
 
 	/** @return the shop's own words that {@code job} gives at {@code place}; empty for other answers */
 	static Optional<String> words(JobCase job, JobField place) {
+		return given(job, place).filter(Value.Words.class::isInstance).map(v -> ((Value.Words) v).words());
+	}
+
+	private static Optional<Value> given(JobCase job, JobField place) {
 		List<Fact> facts = job.job().entry(place.kind()).facts();
 		Optional<Field> field = place.field();
 		if (field.isEmpty() || place.item() >= facts.size()) {
 			return Optional.empty();
 		}
 		Answer<Value> answer = place.kind().answer(facts.get(place.item()), field.get());
-		return answer.value().filter(Value.Words.class::isInstance).map(v -> ((Value.Words) v).words());
+		return answer.value();
 	}
 
 	private void add(Thing thing, Position at, String written) {

@@ -84,14 +84,27 @@ final class RuleMentions {
 		} else if (piece.is(")") && !open.isEmpty()) {
 			open.pop();
 		} else if (piece.kind() == Piece.Kind.WORD) {
-			kind().flatMap(k -> k.field(piece.text())).ifPresent(f -> {
-				field = Optional.of(f);
-				add(new Thing.OfField(kind().orElseThrow(), f), piece, false);
-			});
+			word(piece);
 		} else if (piece.kind() == Piece.Kind.QUOTED && !at(i - 1).is("matches")) {
 			words(piece);
 		}
 		ofFact(i);
+	}
+
+	/** A field, or one of the answers of the field before it. */
+	private void word(Piece piece) {
+		Optional<Field> named = kind().flatMap(k -> k.field(piece.text()));
+		if (named.isPresent()) {
+			field = named;
+			add(new Thing.OfField(kind().orElseThrow(), named.get()), piece, false);
+		} else {
+			field.ifPresent(f -> kind().filter(k -> k.fields().contains(f)).flatMap(k -> choice(new Thing.OfField(k, f), piece))
+					.ifPresent(c -> add(c, piece, false)));
+		}
+	}
+
+	private static Optional<Thing> choice(Thing about, Piece piece) {
+		return Values.of(about, piece.text()).filter(t -> !(t instanceof Thing.OfValue));
 	}
 
 	private void words(Piece quoted) {
@@ -113,6 +126,8 @@ final class RuleMentions {
 			add(new Thing.OfFinding(piece.text()), piece, true);
 		} else if (piece.kind() == Piece.Kind.WORD && at(i - 1).is("(") && at(i - 2).is("propose")) {
 			catalogue.setting(piece.text()).ifPresent(s -> add(new Thing.OfSetting(s), piece, true));
+		} else if (piece.kind() == Piece.Kind.WORD && at(i - 1).is(",") && at(i - 4).is("propose")) {
+			catalogue.setting(at(i - 2).text()).flatMap(s -> choice(new Thing.OfSetting(s), piece)).ifPresent(c -> add(c, piece, true));
 		} else if (piece.kind() == Piece.Kind.QUOTED) {
 			readings(piece);
 		}

@@ -4,41 +4,90 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Table;
+import org.setwright.book.TableReader;
 import org.setwright.trade.catalogue.Catalogue;
-import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
+import org.setwright.writing.text.Lines;
 
 /** Finds what the headings and cells of a table stand for. */
 final class TableMentions {
 	private static final String ARROW = "=>";
 	private static final String OR = " or ";
+	private static final String SIGN = "^(==|!=)\\s*";
+	private final Table table;
+	private final String text;
+	private final Catalogue catalogue;
+	private final List<Mention> found = new ArrayList<>();
 
-	private TableMentions() {
+	private TableMentions(Table table, String text, Catalogue catalogue) {
+		this.table = table;
+		this.text = text;
+		this.catalogue = catalogue;
 	}
 
 	static List<Mention> of(Table table, String text, Catalogue catalogue) {
-		List<Mention> found = new ArrayList<>();
+		TableMentions mentions = new TableMentions(table, text, catalogue);
+		table.header().stream().findFirst().ifPresent(first -> mentions.rule("", first));
+		table.rows().forEach(row -> row.cells().stream().findFirst().ifPresent(first -> mentions.rule(row(row), first)));
 		for (int column = 0; column < table.header().size(); column++) {
-			Table.Cell heading = table.header().get(column);
-			if (heading.text().startsWith(ARROW)) {
-				catalogue.settingLabelled(heading.text().substring(ARROW.length()).strip())
-						.ifPresent(s -> found.add(cell(new Thing.OfSetting(s), table, text, heading, heading.text(), true, "")));
-			} else {
-				Optional<Thing.OfField> field = field(heading.text(), catalogue);
-				field.ifPresent(f -> found.add(cell(f, table, text, heading, heading.text(), false, "")));
-				if (field.isPresent() && field.get().field().domain() instanceof Domain.Words) {
-					values(field.get(), column, table, text, found);
+			mentions.column(column);
+		}
+		return mentions.found;
+	}
+
+	/** @return what the word or cell at {@code offset} stands for: a value of its own, or else what its column is about */
+	static Optional<Thing> at(String path, String text, int offset, Catalogue catalogue) {
+		Table table = TableReader.read(path, text).table();
+		Optional<Mention> exact = of(table, text, catalogue).stream().filter(m -> !(m.thing() instanceof Thing.OfRule))
+				.filter(m -> m.start() <= offset && offset <= m.end()).findFirst();
+		TableMentions mentions = new TableMentions(table, text, catalogue);
+		return exact.map(Mention::thing).or(() -> mentions.columnAt(offset).flatMap(c -> mentions.about(table.header().get(c))));
+	}
+
+	/** @return the column of the cell that covers {@code offset}, or ends there */
+	private Optional<Integer> columnAt(int offset) {
+		List<List<Table.Cell>> lines = new ArrayList<>(List.of(table.header()));
+		table.rows().forEach(row -> lines.add(row.cells()));
+		for (List<Table.Cell> cells : lines) {
+			for (int column = cells.size() - 1; column >= 0; column--) {
+				Table.Cell cell = cells.get(column);
+				int start = Offsets.of(text, cell.at());
+				int end = column + 1 < cells.size() ? Offsets.of(text, cells.get(column + 1).at()) - 1 : Offsets.of(text, cell.at(), cell.text()) + cell.text().length() + 1;
+				if (start <= offset && offset <= Math.max(start, end)) {
+					return Optional.of(column);
 				}
 			}
 		}
-		return found;
+		return Optional.empty();
 	}
 
-	private static Optional<Thing.OfField> field(String heading, Catalogue catalogue) {
+	/** Jobs may name a table, or a row of it, as they name a rule. */
+	private void rule(String row, Table.Cell first) {
+		found.add(mention(new Thing.OfRule("table " + table.name() + row), Offsets.of(text, first.at(), first.text()), first.text(), true, row));
+	}
+
+	private static String row(Table.Row row) {
+		return ", row " + row.number();
+	}
+
+	private void column(int column) {
+		Table.Cell heading = table.header().get(column);
+		Optional<Thing> about = about(heading);
+		about.ifPresent(thing -> {
+			int start = Offsets.of(text, heading.at(), heading.text());
+			found.add(mention(thing, start, heading.text(), thing instanceof Thing.OfSetting, ""));
+			table.rows().forEach(row -> values(thing, row.cells().get(column), row(row)));
+		});
+	}
+
+	private Optional<Thing> about(Table.Cell heading) {
+		if (heading.text().startsWith(ARROW)) {
+			return catalogue.settingLabelled(heading.text().substring(ARROW.length()).strip()).map(Thing.OfSetting::new);
+		}
 		for (FactKind kind : catalogue.kinds()) {
 			for (Field field : kind.fields()) {
-				if ((kind.label() + " " + field.label()).equalsIgnoreCase(heading)) {
+				if ((kind.label() + " " + field.label()).equalsIgnoreCase(heading.text())) {
 					return Optional.of(new Thing.OfField(kind, field));
 				}
 			}
@@ -46,21 +95,21 @@ final class TableMentions {
 		return Optional.empty();
 	}
 
-	/** A cell of words holds one value or several joined by or, perhaps behind a sign. */
-	private static void values(Thing.OfField field, int column, Table table, String text, List<Mention> found) {
-		for (Table.Row row : table.rows()) {
-			Table.Cell cell = row.cells().get(column);
-			for (String part : cell.text().replaceFirst("^(==|!=)\\s*", "").split(OR)) {
-				String value = part.strip();
-				if (!value.isEmpty() && !value.equals("-") && !value.equalsIgnoreCase("unknown")) {
-					found.add(cell(new Thing.OfValue(field.kind(), field.field(), value), table, text, cell, value, false, ", row " + row.number()));
-				}
+	/** A cell of a condition holds one value or several joined by or, perhaps behind a sign. */
+	private void values(Thing about, Table.Cell cell, String row) {
+		String values = cell.text().replaceFirst(SIGN, "");
+		int from = Offsets.of(text, cell.at(), cell.text()) + cell.text().length() - values.length();
+		for (String part : about instanceof Thing.OfSetting ? new String[] { values } : values.split(OR)) {
+			String value = part.strip();
+			int start = value.isEmpty() ? -1 : text.indexOf(value, from);
+			if (start >= 0 && start <= Lines.end(text, from) && !value.equals("-") && !value.equalsIgnoreCase("unknown")) {
+				Values.of(about, value).ifPresent(thing -> found.add(mention(thing, start, value, thing instanceof Thing.OfSettingChoice, row)));
+				from = start + value.length();
 			}
 		}
 	}
 
-	private static Mention cell(Thing thing, Table table, String text, Table.Cell cell, String written, boolean defines, String row) {
-		int start = Offsets.of(text, cell.at(), written);
+	private Mention mention(Thing thing, int start, String written, boolean defines, String row) {
 		return new Mention(thing, table.path(), start, Math.min(text.length(), start + written.length()), defines, "table " + table.name() + row);
 	}
 }

@@ -1,5 +1,6 @@
 package org.setwright.writing.uses;
 
+import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Setting;
@@ -49,7 +50,23 @@ public sealed interface Thing {
 		}
 	}
 
-	/** A rule. */
+	/** One answer of the closed list of a field. */
+	record OfChoice(FactKind kind, Field field, Domain.Choices.Option option) implements Thing {
+		@Override
+		public String called() {
+			return "\"" + option.label() + "\" (" + kind.label() + ": " + field.label() + ")";
+		}
+	}
+
+	/** One value of the closed list of a setting. */
+	record OfSettingChoice(Setting setting, Domain.Choices.Option option) implements Thing {
+		@Override
+		public String called() {
+			return "\"" + option.label() + "\" (" + setting.label() + ")";
+		}
+	}
+
+	/** A rule; or, called "table NAME" and perhaps ", row NUMBER", what a table says. */
 	record OfRule(String name) implements Thing {
 		@Override
 		public String called() {

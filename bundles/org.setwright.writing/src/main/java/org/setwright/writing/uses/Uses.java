@@ -38,8 +38,13 @@ public final class Uses {
 		return RuleText.of(manuscript.text(path)).blocks().stream().flatMap(b -> RuleMentions.of(path, b, manuscript.book().catalogue()).stream()).toList();
 	}
 
-	/** @return what the word at {@code offset} of the rule file at {@code path} stands for; empty for other words */
+	/** @return what the word at {@code offset} of the rules, table or job at {@code path} stands for; empty for other words */
 	public static Optional<Thing> at(Manuscript manuscript, String path, int offset) {
+		if (path.startsWith("tables/")) {
+			return TableMentions.at(path, manuscript.text(path), offset, manuscript.catalogue());
+		} else if (path.startsWith("jobs/")) {
+			return JobMentions.at(manuscript.text(path), offset, manuscript.catalogue());
+		}
 		return inRules(manuscript, path).stream().filter(m -> m.start() <= offset && offset <= m.end())
 				.min(Comparator.comparingInt(m -> m.end() - m.start())).map(Mention::thing);
 	}
