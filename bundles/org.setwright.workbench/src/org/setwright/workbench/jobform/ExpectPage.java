@@ -27,6 +27,8 @@ import org.setwright.trade.catalogue.JobField;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.writing.uses.Thing;
+import org.setwright.writing.uses.Uses;
 
 /** What the job is expected to come to, setting by setting, and what besides. */
 final class ExpectPage implements FormPage {
@@ -71,7 +73,7 @@ final class ExpectPage implements FormPage {
 	private void line(Setting setting, Expectation expectation) {
 		Optional<DecidedBy> decided = Optional.of(expectation).filter(DecidedBy.class::isInstance).map(DecidedBy.class::cast);
 		String expected = decided.map(d -> d.is().map(Expectation::text).orElse("")).orElseGet(expectation::text); //$NON-NLS-1$
-		FormGrid.ask(lines, setting.label(), setting.meaning());
+		Label question = FormGrid.ask(lines, setting.label(), setting.meaning());
 		List<String> offered = ExpectationText.offered(setting);
 		boolean listed = !setting.domain().listed().isEmpty();
 		Combo value = new Combo(lines, SWT.DROP_DOWN | (listed ? SWT.READ_ONLY : SWT.NONE));
@@ -80,6 +82,7 @@ final class ExpectPage implements FormPage {
 			value.add(expected);
 		}
 		value.setText(expected);
+		desk.about(question, value, () -> new Thing.OfSetting(setting));
 		Spoken.as(value, NLS.bind(Messages.ExpectPage_spoken, setting.label()));
 		value.addListener(SWT.MouseVerticalWheel, e -> e.doit = false);
 		value.addListener(SWT.FocusIn, e -> desk.say(NLS.bind(Messages.FactPage_help, setting.meaning(), setting.domain().allowed()), false));
@@ -92,14 +95,15 @@ final class ExpectPage implements FormPage {
 	}
 
 	private void decidedBy(Setting setting, DecidedBy decided) {
-		FormGrid.ask(lines, Messages.ExpectPage_decidedBy, Messages.ExpectPage_decidedByHelp);
-		readOnly(decided.rule());
+		Label question = FormGrid.ask(lines, Messages.ExpectPage_decidedBy, Messages.ExpectPage_decidedByHelp);
+		desk.about(question, readOnly(decided.rule()), () -> new Thing.OfRule(decided.rule()));
 		remove(decided.is().<JobEdit>map(is -> new JobEdit.Expected(setting, is)).orElse(new JobEdit.NotExpected(setting)));
 	}
 
 	private void line(ExpectedItem item) {
-		FormGrid.ask(lines, heading(item.list()), Messages.ExpectPage_itemHelp);
-		readOnly(item.text());
+		Label question = FormGrid.ask(lines, heading(item.list()), Messages.ExpectPage_itemHelp);
+		Control words = readOnly(item.text());
+		Uses.expected(item).ifPresent(thing -> desk.about(question, words, () -> thing));
 		remove(new JobEdit.ItemNotExpected(item));
 	}
 
@@ -115,11 +119,12 @@ final class ExpectPage implements FormPage {
 		};
 	}
 
-	private void readOnly(String text) {
+	private Control readOnly(String text) {
 		Text words = new Text(lines, SWT.READ_ONLY | SWT.SINGLE | SWT.BORDER);
 		words.setText(text);
 		Spoken.as(words, NLS.bind(Messages.ExpectPage_spoken, text));
 		FormGrid.field(words);
+		return words;
 	}
 
 	private void remove(JobEdit edit) {

@@ -1,11 +1,13 @@
 package org.setwright.workbench.jobform;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.setwright.book.JobCase;
 import org.setwright.book.JobEdit;
 import org.setwright.trade.catalogue.Answer;
@@ -19,6 +21,7 @@ import org.setwright.trade.catalogue.UnitSystem;
 import org.setwright.trade.catalogue.Value;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.writing.uses.Uses;
 
 /** The questions about one fact. */
 final class FactPage implements FormPage {
@@ -26,6 +29,7 @@ final class FactPage implements FormPage {
 	private final int item;
 	private final FormDesk desk;
 	private final Map<Field, FieldInput> inputs = new LinkedHashMap<>();
+	private final Map<Field, Answer<Value>> answers = new HashMap<>();
 	private final Composite grid;
 
 	/** @param grid where the questions go @param item which of several facts of the kind, from 0 */
@@ -38,12 +42,13 @@ final class FactPage implements FormPage {
 	}
 
 	private void line(Field field) {
-		FormGrid.ask(grid, field.label(), field.meaning());
+		Label question = FormGrid.ask(grid, field.label(), field.meaning());
 		FieldInput input = input(field);
 		inputs.put(field, input);
 		Spoken.as(input.control(), NLS.bind(Messages.FactPage_spoken, kind.label(), field.label()));
 		input.explain(field.meaning());
 		input.control().addListener(SWT.FocusIn, e -> desk.say(help(field), false));
+		desk.about(question, input.control(), () -> Uses.value(kind, field, answers.getOrDefault(field, Answer.unknown())));
 		FormGrid.field(input.control());
 		FormGrid.remark(grid, unit(field.domain(), desk.units()), field.domain().listed().isEmpty()
 				? Optional.of(unknown(field)) : Optional.empty());
@@ -86,7 +91,10 @@ final class FactPage implements FormPage {
 	@Override
 	public void show(JobCase job) {
 		Optional<Fact> fact = job.job().entry(kind).facts().stream().skip(item).findFirst();
-		inputs.forEach((field, input) -> input.show(fact.map(f -> kind.answer(f, field)).orElse(Answer.unknown())));
+		inputs.forEach((field, input) -> {
+			answers.put(field, fact.map(f -> kind.answer(f, field)).orElse(Answer.unknown()));
+			input.show(answers.get(field));
+		});
 	}
 
 	/** Lets the questions be answered, or not. */

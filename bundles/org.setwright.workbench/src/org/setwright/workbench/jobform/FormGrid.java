@@ -28,10 +28,12 @@ final class FormGrid {
 		return grid;
 	}
 
-	static void ask(Composite grid, String question, String meaning) {
+	/** @return what shows the question */
+	static Label ask(Composite grid, String question, String meaning) {
 		Label label = new Label(grid, SWT.NONE);
 		label.setText(question);
 		label.setToolTipText(meaning);
+		return label;
 	}
 
 	static void field(Control field) {

@@ -3,6 +3,7 @@ package org.setwright.workbench.jobform;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -24,6 +25,7 @@ import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.twopage.OwnPage;
+import org.setwright.writing.uses.Thing;
 
 /** The form: an outline of everything that is asked for, one page of it, and a line of help below. */
 final class JobForm implements FormDesk, OwnPage {
@@ -36,6 +38,7 @@ final class JobForm implements FormDesk, OwnPage {
 	private final Consumer<String> named;
 	private final ShownUnits units;
 	private Page page = new AboutJob();
+	private Supplier<Optional<Thing>> pointed = Optional::empty;
 
 	/** @param named told the name of the job */
 	JobForm(Composite parent, JobDocument job, Consumer<String> named) {
@@ -53,6 +56,7 @@ final class JobForm implements FormDesk, OwnPage {
 		sash.setWeights(SHARES);
 		help = new HelpLine(whole);
 		outline.addSelectionChangedListener(e -> picked().ifPresent(node -> turnTo(node.page())));
+		outline.getControl().addListener(SWT.FocusIn, e -> pageIsPointedAt());
 		show();
 		turnTo(page);
 		Repaint.with(whole, () -> {
@@ -73,6 +77,32 @@ final class JobForm implements FormDesk, OwnPage {
 	@Override
 	public Control control() {
 		return whole;
+	}
+
+	/** What the field with the cursor, or the page, is about. */
+	@Override
+	public Optional<Thing> pointed() {
+		return pointed.get();
+	}
+
+	/** @return the parts of the job, on which their menu opens */
+	TreeViewer outline() {
+		return outline;
+	}
+
+	@Override
+	public void about(Control question, Control field, Supplier<Thing> thing) {
+		Supplier<Optional<Thing>> here = () -> Optional.of(thing.get());
+		field.addListener(SWT.FocusIn, e -> pointed = here);
+		question.addListener(SWT.MenuDetect, e -> {
+			field.setFocus();
+			pointed = here;
+			question.setMenu(outline.getControl().getMenu());
+		});
+	}
+
+	private void pageIsPointedAt() {
+		pointed = () -> page instanceof OfKind of ? Optional.of(new Thing.OfKind(of.kind())) : Optional.empty();
 	}
 
 	@Override
@@ -125,6 +155,7 @@ final class JobForm implements FormDesk, OwnPage {
 		Page wanted = existing(asked);
 		if (area.page().isEmpty() || !wanted.equals(page)) {
 			page = wanted;
+			pageIsPointedAt();
 			area.turnTo(wanted, job, this);
 			say(area.meaning(), false);
 		}

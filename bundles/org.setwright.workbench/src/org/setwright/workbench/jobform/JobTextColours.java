@@ -3,12 +3,14 @@ package org.setwright.workbench.jobform;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.presentation.IPresentationReconciler;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
 import org.setwright.workbench.look.ColouredText;
 import org.setwright.workbench.look.ColouredText.Stretch;
 import org.setwright.workbench.look.Palette.Ink;
+import org.setwright.workbench.uses.WordHover;
 
 /** Colours the text of a job. */
 final class JobTextColours extends TextSourceViewerConfiguration {
@@ -23,6 +25,11 @@ final class JobTextColours extends TextSourceViewerConfiguration {
 	@Override
 	public IPresentationReconciler getPresentationReconciler(ISourceViewer viewer) {
 		return new ColouredText(JobTextColours::in);
+	}
+
+	@Override
+	public ITextHover getTextHover(ISourceViewer viewer, String contentType) {
+		return new WordHover();
 	}
 
 	/** @return what is to be coloured, in order */

@@ -1,5 +1,7 @@
 package org.setwright.workbench.outline;
 
+import java.util.List;
+import java.util.Optional;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentListener;
@@ -14,9 +16,12 @@ import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.rows.Branches;
+import org.setwright.workbench.uses.Pointed;
+import org.setwright.workbench.uses.UseMenu;
+import org.setwright.writing.uses.Thing;
 
 /** Shows the rules of an editor and what each says; picking one shows it in the editor. */
-final class RuleOutline extends ContentOutlinePage implements IDocumentListener {
+final class RuleOutline extends ContentOutlinePage implements IDocumentListener, Pointed {
 	private static final int PAUSE_MILLIS = 400;
 	private final ITextEditor editor;
 	private final IDocument document;
@@ -44,8 +49,14 @@ final class RuleOutline extends ContentOutlinePage implements IDocumentListener 
 				return ((OutlineLine) line).rule() ? Icon.RULE.image() : null;
 			}
 		});
+		UseMenu.on(tree.getControl(), getSite(), tree);
 		refresh();
 		document.addDocumentListener(this);
+	}
+
+	@Override
+	public Optional<Thing> pointed() {
+		return Optional.ofNullable((OutlineLine) getTreeViewer().getStructuredSelection().getFirstElement()).flatMap(line -> Pointed.at(document, line.word()));
 	}
 
 	private void refresh() {

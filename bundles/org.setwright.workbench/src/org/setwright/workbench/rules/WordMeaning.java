@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.eclipse.osgi.util.NLS;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.CautionKind;
 import org.setwright.trade.catalogue.Domain;
@@ -13,6 +12,8 @@ import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
 import org.setwright.trade.catalogue.Setting;
 import org.setwright.trade.catalogue.StartUpPhase;
+import org.setwright.workbench.uses.ThingWords;
+import org.setwright.writing.uses.Thing;
 
 /** Looks up in the catalogue what a word in a rule means. */
 final class WordMeaning {
@@ -29,8 +30,9 @@ final class WordMeaning {
 	Optional<String> at(String rules, int offset) {
 		String word = wordAt(rules, offset);
 		Optional<FactKind> kind = kindBefore(rules, offset);
-		return Stream.of(phase(rules, offset, word), caution(rules, offset, word), catalogue.kind(word).map(WordMeaning::ofKind),
-				kind.flatMap(k -> k.field(word)).map(WordMeaning::ofField), catalogue.setting(word).map(WordMeaning::ofSetting),
+		return Stream.of(phase(rules, offset, word), caution(rules, offset, word), catalogue.kind(word).flatMap(k -> ThingWords.of(new Thing.OfKind(k))),
+				kind.flatMap(k -> k.field(word).flatMap(f -> ThingWords.of(new Thing.OfField(k, f)))),
+				catalogue.setting(word).flatMap(s -> ThingWords.of(new Thing.OfSetting(s))),
 				ofChoice(word, kind)).flatMap(Optional::stream).findFirst();
 	}
 
@@ -42,7 +44,7 @@ final class WordMeaning {
 		}
 		boolean first = CHECK.matcher(rules.substring(0, start)).find();
 		return Arrays.stream(StartUpPhase.values()).filter(p -> first && p.name().equals(word)).findFirst()
-				.map(p -> NLS.bind(Messages.WordMeaning_choice, p.label(), p.meaning()));
+				.map(ThingWords::of);
 	}
 
 	private static Optional<String> caution(String rules, int offset, String word) {
@@ -52,7 +54,7 @@ final class WordMeaning {
 		}
 		boolean first = CAUTION.matcher(rules.substring(0, start)).find();
 		return Arrays.stream(CautionKind.values()).filter(k -> first && k.name().equals(word)).findFirst()
-				.map(k -> NLS.bind(Messages.WordMeaning_choice, k.label(), k.meaning()));
+				.map(ThingWords::of);
 	}
 
 	/** @return the word that covers {@code offset}, or "" */
@@ -83,25 +85,12 @@ final class WordMeaning {
 		return Character.isLetterOrDigit(c) || c == '_';
 	}
 
-	private static String ofKind(FactKind kind) {
-		return NLS.bind(Messages.WordMeaning_kind, kind.label(), kind.meaning());
-	}
-
-	private static String ofField(Field field) {
-		return NLS.bind(Messages.WordMeaning_field, new Object[] { field.label(), field.meaning(), field.domain().allowed() });
-	}
-
-	private static String ofSetting(Setting setting) {
-		return NLS.bind(Messages.WordMeaning_setting,
-				new Object[] { setting.label(), setting.meaning(), setting.domain().allowed() });
-	}
-
 	private Optional<String> ofChoice(String word, Optional<FactKind> kind) {
 		Stream<Domain> near = kind.stream().flatMap(k -> k.fields().stream()).map(Field::domain);
 		Stream<Domain> anywhere = Stream.concat(catalogue.settings().stream().map(Setting::domain),
 				catalogue.kinds().stream().flatMap(k -> k.fields().stream()).map(Field::domain));
 		return Stream.concat(near, anywhere).filter(Domain.Choices.class::isInstance)
 				.flatMap(d -> ((Domain.Choices) d).options().stream()).filter(o -> o.id().equals(word)).findFirst()
-				.map(o -> NLS.bind(Messages.WordMeaning_choice, o.label(), o.meaning()));
+				.map(o -> ThingWords.line(o.label(), o.meaning()));
 	}
 }

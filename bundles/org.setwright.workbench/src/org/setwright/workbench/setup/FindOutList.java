@@ -26,6 +26,7 @@ import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.look.Type;
+import org.setwright.writing.uses.Thing;
 
 /** What to find out next: the unknowns, the one that holds most settings open first. */
 final class FindOutList {
@@ -54,6 +55,16 @@ final class FindOutList {
 		viewer.addOpenListener(
 				e -> opened.accept(((ToFindOut) viewer.getStructuredSelection().getFirstElement()).unknown()));
 		Spoken.as(viewer.getControl(), Messages.FindOutList_name);
+	}
+
+	TableViewer viewer() {
+		return viewer;
+	}
+
+	/** @return the field or kind of fact a person looks at */
+	Optional<Thing> pointed() {
+		return Optional.ofNullable((ToFindOut) viewer.getStructuredSelection().getFirstElement()).map(ToFindOut::unknown)
+				.map(at -> at.field().<Thing>map(f -> new Thing.OfField(at.kind(), f)).orElseGet(() -> new Thing.OfKind(at.kind())));
 	}
 
 	/** @param unknowns empty when there is no set-up to ask for */

@@ -13,6 +13,7 @@ import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.rows.Branches;
 import org.setwright.workbench.rows.SameBy;
 import org.setwright.workbench.setup.SettingRows.Group;
+import org.setwright.writing.uses.Thing;
 
 /** The settings of a job under their headings. */
 final class SettingList {
@@ -38,6 +39,11 @@ final class SettingList {
 
 	TreeViewer viewer() {
 		return viewer;
+	}
+
+	/** @return the setting a person looks at */
+	Optional<Thing> pointed() {
+		return row().map(r -> new Thing.OfSetting(r.setting()));
 	}
 
 	void show(List<Group> rows) {

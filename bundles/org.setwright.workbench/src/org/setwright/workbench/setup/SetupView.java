@@ -16,6 +16,8 @@ import org.setwright.workbench.desk.DeskListener;
 import org.setwright.workbench.desk.DeskState;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.look.Repaint;
+import org.setwright.workbench.uses.Pointed;
+import org.setwright.workbench.uses.UseMenu;
 
 /** What do I set on this job? Cautions on top, then the settings, then what to find out next. */
 public final class SetupView extends ViewPart {
@@ -30,6 +32,7 @@ public final class SetupView extends ViewPart {
 	private FindOutList findOut;
 	private Composite area;
 	private boolean all;
+	private Pointed pointed = Optional::empty;
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -44,6 +47,10 @@ public final class SetupView extends ViewPart {
 		findOut = new FindOutList(sash, unknown -> desk.state().job()
 				.ifPresent(job -> Places.openJob(getSite().getPage(), job, unknown)));
 		sash.setWeights(SHARES);
+		UseMenu.on(settings.viewer().getControl(), getSite(), settings.viewer());
+		UseMenu.on(findOut.viewer().getControl(), getSite(), findOut.viewer());
+		settings.viewer().getControl().addListener(SWT.FocusIn, e -> pointed = settings::pointed);
+		findOut.viewer().getControl().addListener(SWT.FocusIn, e -> pointed = findOut::pointed);
 		getSite().setSelectionProvider(settings.viewer());
 		getViewSite().getActionBars().getToolBarManager().add(new ShowAllAction(this::showAll));
 		Repaint.with(area, () -> {
@@ -85,6 +92,11 @@ public final class SetupView extends ViewPart {
 		settings.pick(now.setting());
 		findOut.show(outcome.map(Outcome::toFindOut));
 		area.layout();
+	}
+
+	@Override
+	public <T> T getAdapter(Class<T> wanted) {
+		return wanted == Pointed.class ? wanted.cast((Pointed) () -> pointed.pointed()) : super.getAdapter(wanted);
 	}
 
 	@Override

@@ -3,10 +3,12 @@ package org.setwright.workbench.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ISelectionProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -17,6 +19,8 @@ import org.setwright.book.sheet.TableSheet;
 import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.tables.RowMarks.Note;
 import org.setwright.workbench.twopage.OwnPage;
+import org.setwright.workbench.uses.Pointed;
+import org.setwright.writing.uses.Thing;
 
 /** The grid with what is done to its rows, what is said about them, and the line that helps. */
 final class GridPage implements OwnPage, GridDesk, GridButtons.Deeds {
@@ -67,6 +71,22 @@ final class GridPage implements OwnPage, GridDesk, GridButtons.Deeds {
 	@Override
 	public Map<ActionFactory, Runnable> deeds() {
 		return Map.of(ActionFactory.COPY, clipboard::copy, ActionFactory.PASTE, clipboard::paste, ActionFactory.DELETE, clipboard::delete);
+
+	/** @return the control that shows the rows */
+	Control rows() {
+		return grid.viewer().getTable();
+	}
+
+	/** @return which rows are picked */
+	ISelectionProvider picks() {
+		return grid.viewer();
+	}
+
+	/** What the cell with the cursor, or the heading whose menu is open, stands for. */
+	@Override
+	public Optional<Thing> pointed() {
+		RowMarks.Cell at = grid.pointed();
+		return Pointed.inCell(table.path(), at.row(), at.column());
 	}
 
 	@Override

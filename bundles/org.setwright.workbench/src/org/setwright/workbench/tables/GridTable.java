@@ -31,6 +31,7 @@ final class GridTable {
 	private final TableViewer viewer;
 	private final TableViewerFocusCellManager focus;
 	private final SpokenCell spoken;
+	private final PointedHeading heading;
 	private final GridDesk desk;
 	private final IntConsumer sorted;
 	private List<String> headings = List.of();
@@ -52,6 +53,12 @@ final class GridTable {
 		viewer.getTable().addListener(SWT.KeyUp, e -> looked());
 		viewer.getTable().addListener(SWT.MouseUp, e -> looked());
 		viewer.addPostSelectionChangedListener(e -> looked());
+		heading = new PointedHeading(viewer.getTable());
+	}
+
+	/** @return the cell with the cursor; of row -1 when the menu of a heading was opened last */
+	RowMarks.Cell pointed() {
+		return heading.column() > 0 ? new RowMarks.Cell(-1, heading.column() - 1) : cursor();
 	}
 
 	TableViewer viewer() {

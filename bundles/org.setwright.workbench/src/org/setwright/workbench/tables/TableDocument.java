@@ -26,6 +26,11 @@ final class TableDocument {
 		this.catalogue = catalogue;
 	}
 
+	/** @return where the table is, below the book folder */
+	String path() {
+		return path;
+	}
+
 	/** @return the name by which rules made of its rows begin */
 	String name() {
 		return path.substring(path.lastIndexOf('/') + 1).replaceFirst("\\.csv$", ""); //$NON-NLS-1$ //$NON-NLS-2$

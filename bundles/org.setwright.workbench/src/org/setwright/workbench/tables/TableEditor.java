@@ -10,6 +10,7 @@ import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.twopage.OwnPage;
 import org.setwright.workbench.twopage.TwoPageEditor;
+import org.setwright.workbench.uses.UseMenu;
 
 /** Edits a look-up table: as a grid, or as the text it is kept in. Both are one and the same; undo goes through both. */
 public final class TableEditor extends TwoPageEditor implements Places.LinePlaces {
@@ -28,6 +29,7 @@ public final class TableEditor extends TwoPageEditor implements Places.LinePlace
 		table = new TableDocument(path(), document, BookTexts::catalogue);
 		grid = new GridPage(parent, table,
 				(row, column) -> desk().pickRule("table " + table.name() + ", row " + (row + 1))); //$NON-NLS-1$ //$NON-NLS-2$
+		UseMenu.on(grid.rows(), getSite(), grid.picks());
 		return grid;
 	}
 

@@ -12,15 +12,30 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IFileEditorInput;
 import org.eclipse.ui.editors.text.TextEditor;
+import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.setwright.book.AtomicFile;
+import org.setwright.workbench.uses.WordHover;
 
 /** The text of a table. Saving puts the whole file in place at once, so that a power cut leaves the old one or the new one. */
 final class TableTextEditor extends TextEditor {
 	private static final String MARK = "\uFEFF"; //$NON-NLS-1$
+
+	@Override
+	protected void initializeEditor() {
+		super.initializeEditor();
+		setSourceViewerConfiguration(new TextSourceViewerConfiguration(getPreferenceStore()) {
+			@Override
+			public ITextHover getTextHover(ISourceViewer viewer, String contentType) {
+				return new WordHover();
+			}
+		});
+	}
 
 	@Override
 	public void doSave(IProgressMonitor monitor) {

@@ -3,9 +3,10 @@ package org.setwright.workbench.twopage;
 import java.util.Map;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.actions.ActionFactory;
+import org.setwright.workbench.uses.Pointed;
 
 /** The page that shows a text in a way of its own. */
-public interface OwnPage {
+public interface OwnPage extends Pointed {
 	/** @return what holds the page; never null */
 	Control control();
 

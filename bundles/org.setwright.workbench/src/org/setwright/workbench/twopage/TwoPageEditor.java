@@ -17,6 +17,7 @@ import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.part.MultiPageEditorPart;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.setwright.workbench.folder.BookProject;
+import org.setwright.workbench.uses.Pointed;
 
 /**
  * Edits a file of the book in a way of its own, or as the text it is kept in. Both are one and the same: the text is what is
@@ -158,6 +159,8 @@ public abstract class TwoPageEditor extends MultiPageEditorPart {
 	public <T> T getAdapter(Class<T> wanted) {
 		if (wanted == ITextEditor.class) {
 			return wanted.cast(text);
+		} else if (wanted == Pointed.class) {
+			return wanted.cast((Pointed) () -> getActivePage() == OWN ? page.pointed() : Pointed.in(text));
 		} else if (wanted == IGotoMarker.class) {
 			return wanted.cast((IGotoMarker) this::goTo);
 		}

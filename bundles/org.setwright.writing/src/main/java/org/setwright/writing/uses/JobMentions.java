@@ -45,11 +45,14 @@ final class JobMentions {
 	}
 
 	private void item(ExpectedItem item) {
+		named(item).ifPresent(thing -> add(thing, item.at(), item instanceof ExpectedCheck ? item.words() : item.head()));
+	}
+
+	static Optional<Thing> named(ExpectedItem item) {
 		if (item instanceof ExpectedFinding finding && !finding.other() && !finding.name().equals(ExpectedItem.ANY)) {
-			add(new Thing.OfFinding(finding.word()), item.at(), finding.name());
-		} else if (item instanceof ExpectedCheck check && check.byRule()) {
-			add(new Thing.OfRule(check.words()), item.at(), check.words());
+			return Optional.of(new Thing.OfFinding(finding.word()));
 		}
+		return item instanceof ExpectedCheck check && check.byRule() ? Optional.of(new Thing.OfRule(check.words())) : Optional.empty();
 	}
 
 	private void answer(JobField place, Position at) {

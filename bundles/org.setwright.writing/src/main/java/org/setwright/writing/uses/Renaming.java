@@ -59,7 +59,7 @@ public final class Renaming {
 		} else if (thing instanceof Thing.OfRule rule && manuscript.book().tables().stream().anyMatch(t -> rule.name().matches("table \\Q" + t.name() + "\\E(, row \\d+)?"))) {
 			return Optional.of("A table is called after its file, so " + rule.name() + " cannot be renamed here.");
 		} else if (thing instanceof Thing.OfSetting || thing instanceof Thing.OfKind || thing instanceof Thing.OfField
-				|| thing instanceof Thing.OfChoice || thing instanceof Thing.OfSettingChoice) {
+				|| thing instanceof Thing.OfChoice || thing instanceof Thing.OfSettingChoice || thing instanceof Thing.OfAuthority) {
 			return Optional.of("The name of " + thing.called() + " comes from the catalogue of Setwright, and a book cannot change it. "
 					+ "Findings, rules and the shop's own words can be renamed.");
 		}

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.setwright.trade.catalogue.Authority;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
@@ -40,6 +41,8 @@ final class RuleMentions {
 	static List<Mention> of(String path, RuleBlock block, Catalogue catalogue) {
 		RuleMentions mentions = new RuleMentions(path, block, catalogue);
 		block.name().ifPresent(n -> mentions.add(new Thing.OfRule(n.inside()), n.start() + 1, n.start() + n.text().length() - 1, true));
+		block.note("authority").ifPresent(note -> Authority.named(note.inside().replaceAll("^[\\s\"']+|[\\s\"']+$", ""))
+				.ifPresent(a -> mentions.authority(a, note)));
 		int then = block.then().map(Piece::start).orElse(Integer.MAX_VALUE);
 		int when = block.when().map(Piece::end).orElse(Integer.MAX_VALUE);
 		for (int i = 0; i < mentions.pieces.size(); i++) {
@@ -67,6 +70,11 @@ final class RuleMentions {
 
 	private Optional<FactKind> kind() {
 		return open.stream().flatMap(Optional::stream).findFirst();
+	}
+
+	private void authority(Authority authority, RuleBlock.Note note) {
+		List<Piece> inside = pieces.stream().filter(p -> p.start() >= note.start() && p.end() <= note.end() && p.kind() != Piece.Kind.SIGN).skip(1).toList();
+		add(new Thing.OfAuthority(authority), inside.get(0).start(), inside.get(inside.size() - 1).end(), false);
 	}
 
 	private void asked(int i) {

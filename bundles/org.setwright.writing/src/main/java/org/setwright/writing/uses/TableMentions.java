@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Table;
 import org.setwright.book.TableReader;
+import org.setwright.trade.catalogue.Authority;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -13,6 +14,7 @@ import org.setwright.writing.text.Lines;
 /** Finds what the headings and cells of a table stand for. */
 final class TableMentions {
 	private static final String ARROW = "=>";
+	private static final String AUTHORITY = "authority";
 	private static final String OR = " or ";
 	private static final String SIGN = "^(==|!=)\\s*";
 	private final Table table;
@@ -43,6 +45,21 @@ final class TableMentions {
 				.filter(m -> m.start() <= offset && offset <= m.end()).findFirst();
 		TableMentions mentions = new TableMentions(table, text, catalogue);
 		return exact.map(Mention::thing).or(() -> mentions.columnAt(offset).flatMap(c -> mentions.about(table.header().get(c))));
+	}
+
+	/** @param row from 0; -1 for the headings @param column from 0 @return what the cell stands for, or else what its column is about */
+	static Optional<Thing> in(String path, String text, int row, int column, Catalogue catalogue) {
+		Table table = TableReader.read(path, text).table();
+		if (column < 0 || column >= table.header().size() || row >= table.rows().size()) {
+			return Optional.empty();
+		}
+		TableMentions mentions = new TableMentions(table, text, catalogue);
+		Optional<Thing> about = mentions.about(table.header().get(column));
+		if (row >= 0) {
+			Table.Cell cell = table.rows().get(row).cells().get(column);
+			about.ifPresentOrElse(thing -> mentions.values(thing, cell, ""), () -> mentions.authority(table.header().get(column), cell, ""));
+		}
+		return mentions.found.stream().findFirst().map(Mention::thing).or(() -> about);
 	}
 
 	/** @return the column of the cell that covers {@code offset}, or ends there */
@@ -79,6 +96,14 @@ final class TableMentions {
 			found.add(mention(thing, start, heading.text(), thing instanceof Thing.OfSetting, ""));
 			table.rows().forEach(row -> values(thing, row.cells().get(column), row(row)));
 		});
+		table.rows().forEach(row -> authority(heading, row.cells().get(column), row(row)));
+	}
+
+	private void authority(Table.Cell heading, Table.Cell cell, String row) {
+		if (heading.text().equalsIgnoreCase(AUTHORITY)) {
+			Authority.named(cell.text())
+					.ifPresent(a -> found.add(mention(new Thing.OfAuthority(a), Offsets.of(text, cell.at(), cell.text()), cell.text(), false, row)));
+		}
 	}
 
 	private Optional<Thing> about(Table.Cell heading) {

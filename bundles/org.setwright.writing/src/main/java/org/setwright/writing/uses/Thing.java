@@ -1,5 +1,6 @@
 package org.setwright.writing.uses;
 
+import org.setwright.trade.catalogue.Authority;
 import org.setwright.trade.catalogue.Domain;
 import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.Field;
@@ -63,6 +64,14 @@ public sealed interface Thing {
 		@Override
 		public String called() {
 			return "\"" + option.label() + "\" (" + setting.label() + ")";
+		}
+	}
+
+	/** The weight of what a rule or a row says. */
+	record OfAuthority(Authority authority) implements Thing {
+		@Override
+		public String called() {
+			return authority.label() + " (authority)";
 		}
 	}
 

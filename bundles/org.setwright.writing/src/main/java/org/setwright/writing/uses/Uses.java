@@ -5,8 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Book;
+import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
 import org.setwright.book.Table;
+import org.setwright.trade.catalogue.Answer;
+import org.setwright.trade.catalogue.FactKind;
+import org.setwright.trade.catalogue.Field;
+import org.setwright.trade.catalogue.Value;
 import org.setwright.writing.Manuscript;
 import org.setwright.writing.text.RuleText;
 
@@ -47,6 +52,26 @@ public final class Uses {
 		}
 		return inRules(manuscript, path).stream().filter(m -> m.start() <= offset && offset <= m.end())
 				.min(Comparator.comparingInt(m -> m.end() - m.start())).map(Mention::thing);
+	}
+
+	/**
+	 * @param row of the table at {@code path}, from 0; -1 for its headings
+	 * @param column from 0
+	 * @return what the cell stands for: its first value if that is a thing of its own, or else what the column is about
+	 */
+	public static Optional<Thing> inCell(Manuscript manuscript, String path, int row, int column) {
+		return TableMentions.in(path, manuscript.text(path), row, column, manuscript.catalogue());
+	}
+
+	/** @return what a job says in {@code field}: the answer if that is a thing of its own, or else the field */
+	public static Thing value(FactKind kind, Field field, Answer<Value> answer) {
+		Thing about = new Thing.OfField(kind, field);
+		return answer.value().flatMap(v -> Values.of(about, v)).orElse(about);
+	}
+
+	/** @return the finding or rule that {@code item} of what a job expects names; empty when it names none */
+	public static Optional<Thing> expected(ExpectedItem item) {
+		return JobMentions.named(item);
 	}
 
 	/** @return every mention, by file and place */

@@ -74,7 +74,7 @@ class StartingPlacesTest {
 			ground-source           | ground-source           | "ground-source heat pump" (outdoor unit: kind)
 			or air conditioner      | air conditioner         | "air conditioner" (outdoor unit: kind)
 			# by maker              | maker                   | nothing
-			shop practice           | practice                | nothing
+			shop practice           | practice                | shop practice (authority)
 			"sheet 1                | page                    | nothing
 			""")
 	void inATable(String before, String word, String called) {
@@ -111,6 +111,32 @@ class StartingPlacesTest {
 			""")
 	void inAJob(String before, String word, String called) {
 		assertEquals(called, at(JOB, before, word));
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+			-1 |  0 | outdoor unit: maker
+			-1 |  2 | changeover valve (setting)
+			-1 |  3 | nothing
+			 0 |  0 | "Norrvik" (outdoor unit: maker)
+			 0 |  1 | outdoor unit: kind
+			 0 |  2 | "energised in heating" (changeover valve)
+			 1 |  1 | "ground-source heat pump" (outdoor unit: kind)
+			 1 |  3 | shop practice (authority)
+			 1 |  4 | nothing
+			 1 | -1 | nothing
+			 7 |  0 | nothing
+			""")
+	void inACellOfTheGrid(int row, int column, String called) {
+		assertEquals(called, Uses.inCell(DESK.manuscript(), TABLE, row, column).map(Thing::called).orElse("nothing"));
+	}
+
+	@Test
+	void anAuthorityIsFoundInRulesAndRows() {
+		Thing authority = Uses.at(DESK.manuscript(), Desk.FILE, DESK.text(Desk.FILE).indexOf("shop practice")).orElseThrow();
+		assertEquals(List.of("finds it", "table valve, row 1", "table valve, row 2"),
+				Uses.in(DESK.manuscript()).of(authority).stream().map(Mention::where).toList());
+		assertTrue(new Renaming(DESK.manuscript(), authority, Set.of()).refusal().orElseThrow().contains("catalogue"));
 	}
 
 	@Test
