@@ -1,6 +1,5 @@
 package org.setwright.workbench.outline;
 
-import java.util.List;
 import java.util.Optional;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;

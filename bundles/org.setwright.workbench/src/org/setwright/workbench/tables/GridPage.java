@@ -71,6 +71,7 @@ final class GridPage implements OwnPage, GridDesk, GridButtons.Deeds {
 	@Override
 	public Map<ActionFactory, Runnable> deeds() {
 		return Map.of(ActionFactory.COPY, clipboard::copy, ActionFactory.PASTE, clipboard::paste, ActionFactory.DELETE, clipboard::delete);
+	}
 
 	/** @return the control that shows the rows */
 	Control rows() {

@@ -46,9 +46,9 @@ public final class Uses {
 	/** @return what the word at {@code offset} of the rules, table or job at {@code path} stands for; empty for other words */
 	public static Optional<Thing> at(Manuscript manuscript, String path, int offset) {
 		if (path.startsWith("tables/")) {
-			return TableMentions.at(path, manuscript.text(path), offset, manuscript.catalogue());
+			return TableMentions.at(path, manuscript.text(path), offset, manuscript.book().catalogue());
 		} else if (path.startsWith("jobs/")) {
-			return JobMentions.at(manuscript.text(path), offset, manuscript.catalogue());
+			return JobMentions.at(manuscript.text(path), offset, manuscript.book().catalogue());
 		}
 		return inRules(manuscript, path).stream().filter(m -> m.start() <= offset && offset <= m.end())
 				.min(Comparator.comparingInt(m -> m.end() - m.start())).map(Mention::thing);
@@ -60,7 +60,7 @@ public final class Uses {
 	 * @return what the cell stands for: its first value if that is a thing of its own, or else what the column is about
 	 */
 	public static Optional<Thing> inCell(Manuscript manuscript, String path, int row, int column) {
-		return TableMentions.in(path, manuscript.text(path), row, column, manuscript.catalogue());
+		return TableMentions.in(path, manuscript.text(path), row, column, manuscript.book().catalogue());
 	}
 
 	/** @return what a job says in {@code field}: the answer if that is a thing of its own, or else the field */

@@ -210,7 +210,7 @@ class StartingPlacesTest {
 	private static Manuscript starter() {
 		Book book = BookReader.read(Path.of("../../rules/starter"), Trade.catalogue());
 		Map<String, String> texts = new ConcurrentHashMap<>();
-		return new Manuscript(book, Trade.catalogue(), path -> Optional.of(texts.computeIfAbsent(path, p -> read(book.folder().resolve(p)))));
+		return new Manuscript(book, path -> Optional.of(texts.computeIfAbsent(path, p -> read(book.folder().resolve(p)))));
 	}
 
 	private static String read(Path file) {
