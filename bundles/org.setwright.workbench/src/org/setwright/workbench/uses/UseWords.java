@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.PlatformUI;
+import org.setwright.book.ShopSettings;
 import org.setwright.engine.Standing;
 import org.setwright.engine.outcome.Outcome;
 import org.setwright.engine.outcome.SettingOutcome;
@@ -33,7 +34,7 @@ public final class UseWords {
 
 	private static String of(Thing thing, Uses uses, DeskState state, Tally tally) {
 		List<Mention> mentions = uses.of(thing);
-		long from = mentions.stream().filter(m -> m.defines() && !m.path().startsWith(JOBS)).map(Mention::where).distinct().count();
+		long from = mentions.stream().filter(m -> m.defines() && !m.path().startsWith(JOBS) && !m.path().equals(ShopSettings.FILE)).map(Mention::where).distinct().count();
 		long rules = mentions.stream().filter(m -> !m.defines() && !m.path().startsWith(JOBS)).map(Mention::where).distinct().count();
 		long jobs = mentions.stream().filter(m -> m.path().startsWith(JOBS)).map(Mention::path).distinct().count();
 		int all = state.latest().map(e -> e.book().jobs().size()).orElse(0);

@@ -36,6 +36,11 @@ public sealed interface JobWord {
 	record OfRule(String name, int start, int end) implements JobWord {
 	}
 
+	/** @return every word of a job that is about something, in no certain order; never throws for what {@code text} says */
+	static List<JobWord> all(String text, Catalogue catalogue) {
+		return JobWords.of(text, catalogue);
+	}
+
 	/**
 	 * Never throws for what the text says.
 	 *

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.setwright.book.text.SourceText;
 import org.setwright.book.yaml.YamlNode;
+import org.setwright.book.yaml.YamlNode.Entry;
 import org.setwright.book.yaml.YamlNode.Mapping;
 import org.setwright.book.yaml.YamlNode.Scalar;
 import org.setwright.book.yaml.YamlNode.Sequence;
@@ -86,7 +87,7 @@ public final class ShopSettingsReader {
 			return;
 		}
 		Keys keys = Keys.of(mapping, problems);
-		for (YamlNode.Entry entry : keys.entries()) {
+		for (Entry entry : keys.entries()) {
 			if (!KEYS.contains(Keys.normal(entry.key().text()))) {
 				problems.error(entry.key(), "Nothing called " + Misfit.quoted(entry.key().text()) + " is said of a setting.",
 						"Write one of: " + String.join(", ", KEYS) + ".", Nearest.several(entry.key().text(), KEYS, 1));
@@ -103,7 +104,8 @@ public final class ShopSettingsReader {
 			Setting setting = new Setting(ShopWords.word(label), label, group.map(this::group).orElse(OWN_GROUP), meaning.map(m -> m.text().strip()).orElse(""),
 					domain.get(), needed.map(n -> Keys.normal(n.text()).equals(Setting.ALWAYS) ? Setting.ALWAYS : n.text().strip()).orElse(Setting.OPTIONAL));
 			boolean conditions = !setting.requiredWhen().equals(Setting.ALWAYS) && !setting.requiredWhen().equals(Setting.OPTIONAL);
-			own.add(new ShopSetting(setting, problems.at(name.get().start()), needed.filter(n -> conditions)
+			List<Position> values = optionNames(keys.value(VALUES).orElseThrow()).stream().map(n -> problems.at(n.start())).toList();
+			own.add(new ShopSetting(setting, problems.at(name.get().start()), values, needed.filter(n -> conditions)
 					.map(n -> problems.at(n.start() + (n.style() == YamlNode.Style.QUOTED ? 1 : 0)))));
 		}
 	}
@@ -164,15 +166,26 @@ public final class ShopSettingsReader {
 	private Optional<Domain> choices(Sequence list) {
 		List<Option> options = new ArrayList<>();
 		for (YamlNode item : list.items()) {
-			boolean explained = item instanceof Mapping mapping && mapping.entries().size() == 1 && mapping.entries().get(0).value() instanceof Scalar;
-			Optional<Scalar> name = explained ? Optional.of(((Mapping) item).entries().get(0).key()) : words(item, "a value");
-			String meaning = explained ? ((Scalar) ((Mapping) item).entries().get(0).value()).text().strip() : "";
+			Optional<Entry> explained = explained(item);
+			Optional<Scalar> name = explained.isPresent() ? explained.map(Entry::key) : words(item, "a value");
+			String meaning = explained.map(e -> ((Scalar) e.value()).text().strip()).orElse("");
 			if (item instanceof Scalar scalar && scalar.saysNothing()) {
 				problems.error(item.start(), "A value without a name cannot be set.", "Write its name, or remove it from the list.");
 			}
 			name.ifPresent(n -> option(n, meaning, options));
 		}
 		return options.size() == list.items().size() ? Optional.of(new Domain.Choices(options)) : Optional.empty();
+	}
+
+	/** A value with its meaning: "once a season: at the first call of winter". */
+	private static Optional<Entry> explained(YamlNode item) {
+		return item instanceof Mapping mapping && mapping.entries().size() == 1 && mapping.entries().get(0).value() instanceof Scalar
+				? Optional.of(mapping.entries().get(0)) : Optional.empty();
+	}
+
+	private static List<Scalar> optionNames(YamlNode values) {
+		return values instanceof Sequence list
+				? list.items().stream().map(i -> explained(i).map(Entry::key).orElseGet(() -> (Scalar) i)).toList() : List.of();
 	}
 
 	private void option(Scalar name, String meaning, List<Option> options) {

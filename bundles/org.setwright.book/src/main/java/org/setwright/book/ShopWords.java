@@ -19,7 +19,7 @@ public final class ShopWords {
 	private static final Pattern NAME = Pattern.compile("\\p{L}(?:[\\p{L}\\p{N} /'-]*[\\p{L}\\p{N}])?");
 	private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 	private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
-	private static final List<String> MEANT_OTHERWISE = List.of("YES", "NO", "UNKNOWN", "NONE");
+	private static final List<String> MEANT_OTHERWISE = List.of("YES", "NO", "TRUE", "FALSE", "NULL", "UNKNOWN", "NONE");
 
 	private ShopWords() {
 	}

@@ -24,7 +24,7 @@ import org.setwright.trade.catalogue.Value;
 import org.setwright.writing.Manuscript;
 import org.setwright.writing.text.TextEdit;
 
-/** Gives a finding, a rule or one of the shop's own values another name, in rules, tables and jobs alike. */
+/** Gives a finding, a rule, or a setting or value of the shop's own another name, in rules, tables, settings and jobs alike. */
 public final class Renaming {
 	private static final Pattern FINDING = Pattern.compile("[A-Z][A-Z0-9_]*");
 	private static final Pattern VALUE = Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} .&'()/+-]*[\\p{L}\\p{N}.)])?");
@@ -32,6 +32,7 @@ public final class Renaming {
 	private static final int LONGEST = 120;
 	private final Manuscript manuscript;
 	private final Thing thing;
+	private final Optional<ShopRenaming> shops;
 	private final Uses uses;
 	private final Set<String> askedByTheProgram;
 
@@ -43,12 +44,13 @@ public final class Renaming {
 		this.manuscript = manuscript;
 		this.thing = thing;
 		this.askedByTheProgram = Set.copyOf(askedByTheProgram);
+		shops = ShopRenaming.of(manuscript, thing);
 		uses = Uses.in(manuscript);
 	}
 
 	/** @return what it is called now */
 	public String name() {
-		return thing instanceof Thing.OfFinding finding ? finding.name() : thing instanceof Thing.OfValue value ? value.value()
+		return shops.isPresent() ? shops.get().name() : thing instanceof Thing.OfFinding finding ? finding.name() : thing instanceof Thing.OfValue value ? value.value()
 				: thing instanceof Thing.OfRule rule ? rule.name() : thing.called();
 	}
 
@@ -58,10 +60,12 @@ public final class Renaming {
 			return Optional.of("Setwright itself looks for the finding " + finding.name() + ", so it has to keep its name.");
 		} else if (thing instanceof Thing.OfRule rule && manuscript.book().tables().stream().anyMatch(t -> rule.name().matches("table \\Q" + t.name() + "\\E(, row \\d+)?"))) {
 			return Optional.of("A table is called after its file, so " + rule.name() + " cannot be renamed here.");
+		} else if (shops.isPresent()) {
+			return Optional.empty();
 		} else if (thing instanceof Thing.OfSetting || thing instanceof Thing.OfKind || thing instanceof Thing.OfField
 				|| thing instanceof Thing.OfChoice || thing instanceof Thing.OfSettingChoice || thing instanceof Thing.OfAuthority) {
 			return Optional.of("The name of " + thing.called() + " comes from the catalogue of Setwright, and a book cannot change it. "
-					+ "Findings, rules and the shop's own words can be renamed.");
+					+ "Findings, rules, and the shop's own settings and words can be renamed.");
 		}
 		return Optional.empty();
 	}
@@ -70,6 +74,8 @@ public final class Renaming {
 	public Optional<String> refusal(String name) {
 		if (name.isBlank() || name.equals(name())) {
 			return Optional.of("Write the new name.");
+		} else if (shops.isPresent()) {
+			return shops.get().refusal(name);
 		} else if (thing instanceof Thing.OfFinding) {
 			return finding(name);
 		} else if (thing instanceof Thing.OfValue value) {
@@ -145,6 +151,7 @@ public final class Renaming {
 			}
 		}
 		for (JobCase job : manuscript.book().jobs()) {
+			shops.map(s -> s.inJob(job, name)).filter(e -> !e.isEmpty()).ifPresent(e -> edits.put(job.path(), e));
 			List<JobEdit> changes = changes(job, name);
 			if (!changes.isEmpty()) {
 				edits.put(job.path(), manuscript.inJob(job.path(), changes));
@@ -154,6 +161,9 @@ public final class Renaming {
 	}
 
 	private String written(Mention mention, String name) {
+		if (shops.isPresent()) {
+			return shops.get().written(mention, name);
+		}
 		String text = manuscript.text(mention.path());
 		boolean apostrophes = mention.path().endsWith(".drl") && mention.start() > 0 && text.charAt(mention.start() - 1) == '\'';
 		return apostrophes ? name.replace("'", "\\'") : name;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.setwright.book.Book;
 import org.setwright.book.ExpectedItem;
 import org.setwright.book.JobCase;
+import org.setwright.book.ShopSettings;
 import org.setwright.book.Table;
 import org.setwright.trade.catalogue.Answer;
 import org.setwright.trade.catalogue.FactKind;
@@ -35,6 +36,7 @@ public final class Uses {
 		for (JobCase job : manuscript.book().jobs()) {
 			all.addAll(JobMentions.of(job, manuscript.text(job.path())));
 		}
+		all.addAll(ShopMentions.of(manuscript.book().settings(), manuscript.text(ShopSettings.FILE)));
 		all.sort(Comparator.comparing(Mention::path).thenComparing(Mention::start));
 		return new Uses(all);
 	}
@@ -43,12 +45,14 @@ public final class Uses {
 		return RuleText.of(manuscript.text(path)).blocks().stream().flatMap(b -> RuleMentions.of(path, b, manuscript.book().catalogue()).stream()).toList();
 	}
 
-	/** @return what the word at {@code offset} of the rules, table or job at {@code path} stands for; empty for other words */
+	/** @return what the word at {@code offset} of the rules, table, job or settings at {@code path} stands for; empty for other words */
 	public static Optional<Thing> at(Manuscript manuscript, String path, int offset) {
 		if (path.startsWith("tables/")) {
 			return TableMentions.at(path, manuscript.text(path), offset, manuscript.book().catalogue());
 		} else if (path.startsWith("jobs/")) {
 			return JobMentions.at(manuscript.text(path), offset, manuscript.book().catalogue());
+		} else if (path.equals(ShopSettings.FILE)) {
+			return ShopMentions.at(manuscript.book().settings(), manuscript.text(path), offset);
 		}
 		return inRules(manuscript, path).stream().filter(m -> m.start() <= offset && offset <= m.end())
 				.min(Comparator.comparingInt(m -> m.end() - m.start())).map(Mention::thing);
@@ -84,7 +88,7 @@ public final class Uses {
 		return all.stream().filter(m -> m.thing().equals(thing)).toList();
 	}
 
-	/** @return where {@code thing} comes from: the rules that make a finding, propose a setting; empty for what the catalogue defines */
+	/** @return where {@code thing} comes from: what the shop says of a setting of its own, the rules that make a finding or propose a setting; empty for what the catalogue defines */
 	public List<Mention> definitions(Thing thing) {
 		return of(thing).stream().filter(Mention::defines).toList();
 	}
