@@ -133,9 +133,14 @@ final class Bench {
 
 	/** The viewers tell of a selection a moment later. */
 	private static void settleSelection() {
+		moment(400);
+	}
+
+	/** Lets the window work until what it puts off by less than this has been done. */
+	static void moment(int millis) {
 		boolean[] later = new boolean[1];
-		window().getShell().getDisplay().timerExec(400, () -> later[0] = true);
-		Waiting.until(() -> later[0], "the selection to be told");
+		window().getShell().getDisplay().timerExec(millis, () -> later[0] = true);
+		Waiting.until(() -> later[0], "a moment to pass");
 		Waiting.settle();
 	}
 

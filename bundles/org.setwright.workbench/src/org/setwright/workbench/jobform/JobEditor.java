@@ -12,7 +12,6 @@ import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.twopage.OwnPage;
 import org.setwright.workbench.twopage.TwoPageEditor;
-import org.setwright.workbench.uses.UseMenu;
 
 /** Edits a job: as a form, or as the text it is kept in. Both are one and the same; undo goes through both. */
 public final class JobEditor extends TwoPageEditor implements Places.JobPlaces {
@@ -30,7 +29,6 @@ public final class JobEditor extends TwoPageEditor implements Places.JobPlaces {
 	protected OwnPage ownPage(Composite parent, IDocument document) {
 		job = new JobDocument(path(), document, BookTexts::catalogue);
 		form = new JobForm(parent, job, this::setPartName);
-		UseMenu.on(form.outline().getControl(), getSite(), form.outline());
 		return form;
 	}
 

@@ -25,6 +25,7 @@ import org.setwright.workbench.look.HelpLine;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.twopage.OwnPage;
+import org.setwright.workbench.uses.UseMenu;
 import org.setwright.writing.uses.Thing;
 
 /** The form: an outline of everything that is asked for, one page of it, and a line of help below. */
@@ -56,6 +57,7 @@ final class JobForm implements FormDesk, OwnPage {
 		sash.setWeights(SHARES);
 		help = new HelpLine(whole);
 		outline.addSelectionChangedListener(e -> picked().ifPresent(node -> turnTo(node.page())));
+		UseMenu.on(outline.getControl());
 		outline.getControl().addListener(SWT.FocusIn, e -> pageIsPointedAt());
 		show();
 		turnTo(page);
@@ -85,11 +87,6 @@ final class JobForm implements FormDesk, OwnPage {
 		return pointed.get();
 	}
 
-	/** @return the parts of the job, on which their menu opens */
-	TreeViewer outline() {
-		return outline;
-	}
-
 	@Override
 	public void about(Control question, Control field, Supplier<Thing> thing) {
 		Supplier<Optional<Thing>> here = () -> Optional.of(thing.get());
@@ -97,8 +94,10 @@ final class JobForm implements FormDesk, OwnPage {
 		question.addListener(SWT.MenuDetect, e -> {
 			field.setFocus();
 			pointed = here;
-			question.setMenu(outline.getControl().getMenu());
 		});
+		question.setMenu(outline.getControl().getMenu());
+		// a control takes its menu with it, and this one is shared
+		question.addDisposeListener(e -> question.setMenu(null));
 	}
 
 	private void pageIsPointedAt() {

@@ -48,7 +48,7 @@ final class RuleOutline extends ContentOutlinePage implements IDocumentListener,
 				return ((OutlineLine) line).rule() ? Icon.RULE.image() : null;
 			}
 		});
-		UseMenu.on(tree.getControl(), getSite(), tree);
+		UseMenu.on(tree.getControl());
 		refresh();
 		document.addDocumentListener(this);
 	}

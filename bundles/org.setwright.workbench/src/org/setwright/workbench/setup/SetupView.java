@@ -47,8 +47,8 @@ public final class SetupView extends ViewPart {
 		findOut = new FindOutList(sash, unknown -> desk.state().job()
 				.ifPresent(job -> Places.openJob(getSite().getPage(), job, unknown)));
 		sash.setWeights(SHARES);
-		UseMenu.on(settings.viewer().getControl(), getSite(), settings.viewer());
-		UseMenu.on(findOut.viewer().getControl(), getSite(), findOut.viewer());
+		UseMenu.on(settings.viewer().getControl());
+		UseMenu.on(findOut.viewer().getControl());
 		settings.viewer().getControl().addListener(SWT.FocusIn, e -> pointed = settings::pointed);
 		findOut.viewer().getControl().addListener(SWT.FocusIn, e -> pointed = findOut::pointed);
 		getSite().setSelectionProvider(settings.viewer());

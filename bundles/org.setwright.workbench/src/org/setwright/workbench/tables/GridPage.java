@@ -8,7 +8,6 @@ import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.ISelectionProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -76,11 +75,6 @@ final class GridPage implements OwnPage, GridDesk, GridButtons.Deeds {
 	/** @return the control that shows the rows */
 	Control rows() {
 		return grid.viewer().getTable();
-	}
-
-	/** @return which rows are picked */
-	ISelectionProvider picks() {
-		return grid.viewer();
 	}
 
 	/** What the cell with the cursor, or the heading whose menu is open, stands for. */

@@ -2,6 +2,7 @@ package org.setwright.workbench.tables;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 
@@ -23,15 +24,16 @@ final class PointedHeading {
 		return column;
 	}
 
+	/** Platforms differ in where they count from, so the rows say where headings end and columns begin. */
 	private int columnAt(Event event) {
 		Point at = table.toControl(event.x, event.y);
-		if (at.y >= table.getClientArea().y + table.getHeaderHeight() || at.y < table.getClientArea().y) {
-			return -1;
-		}
-		int x = table.getClientArea().x - at.x;
-		for (int index : table.getColumnOrder()) {
-			x += table.getColumn(index).getWidth();
-			if (x > 0) {
+		boolean rows = table.getItemCount() > 0;
+		Rectangle top = rows ? table.getItem(table.getTopIndex()).getBounds(0) : new Rectangle(0, table.getHeaderHeight(), 0, 0);
+		int x = top.x;
+		for (int index : at.y < top.y ? table.getColumnOrder() : new int[0]) {
+			Rectangle cell = rows ? table.getItem(table.getTopIndex()).getBounds(index) : new Rectangle(x, 0, table.getColumn(index).getWidth(), 0);
+			x = cell.x + cell.width;
+			if (at.x < x) {
 				return index;
 			}
 		}

@@ -29,7 +29,7 @@ public final class TableEditor extends TwoPageEditor implements Places.LinePlace
 		table = new TableDocument(path(), document, BookTexts::catalogue);
 		grid = new GridPage(parent, table,
 				(row, column) -> desk().pickRule("table " + table.name() + ", row " + (row + 1))); //$NON-NLS-1$ //$NON-NLS-2$
-		UseMenu.on(grid.rows(), getSite(), grid.picks());
+		UseMenu.on(grid.rows());
 		return grid;
 	}
 

@@ -55,7 +55,7 @@ public final class UseWords {
 		} else if (thing instanceof Thing.OfAuthority authority) {
 			lines.add(NLS.bind(Messages.UseWords_authority, new Object[] { rules, decides(authority, state), all }));
 		} else if (thing instanceof Thing.OfRule rule) {
-			tally.of(rule.name()).ifPresent(t -> lines.add(NLS.bind(Messages.UseWords_speaks, t.speaks(), tally.jobs())));
+			tally.of(rule.name()).ifPresent(t -> lines.add(NLS.bind(Messages.UseWords_speaks, new Object[] { rule.called(), t.speaks(), tally.jobs() })));
 			lines.add(NLS.bind(Messages.UseWords_rule, jobs));
 		} else {
 			lines.add(NLS.bind(Messages.UseWords_fact, new Object[] { rules, jobs, all }));

@@ -1,5 +1,6 @@
 package org.setwright.workbench.uses;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.commands.AbstractHandler;
@@ -22,7 +23,9 @@ public final class UsesHandler extends AbstractHandler {
 			StatusManager.getManager().handle(new Status(IStatus.INFO, UsesHandler.class, Messages.UsesHandler_nothing), StatusManager.SHOW);
 			return null;
 		}
-		List<Mention> mentions = Uses.in(word.get().manuscript()).of(word.get().thing());
+		// practice before its jobs, of which there are many
+		List<Mention> mentions = Uses.in(word.get().manuscript()).of(word.get().thing()).stream()
+				.sorted(Comparator.comparing((Mention m) -> m.path().startsWith("jobs/"))).toList(); //$NON-NLS-1$
 		String title = NLS.bind(Messages.UsesHandler_title, word.get().thing().called(), mentions.size());
 		MentionList.show(HandlerUtil.getActiveWorkbenchWindow(event), title, word.get().manuscript(), mentions, false);
 		return null;
