@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.handlers.HandlerUtil;
-import org.eclipse.ui.statushandlers.StatusManager;
 import org.setwright.writing.uses.Mention;
 import org.setwright.writing.uses.Uses;
 
@@ -19,20 +16,16 @@ public final class FromHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		Optional<WordAtCursor> word = WordAtCursor.of(event);
 		if (word.isEmpty()) {
-			say(Messages.UsesHandler_nothing);
+			Sentence.say(event, Messages.UsesHandler_nothing);
 			return null;
 		}
 		List<Mention> from = Uses.in(word.get().manuscript()).definitions(word.get().thing());
 		String called = word.get().thing().called();
 		if (from.isEmpty()) {
-			say(NLS.bind(Messages.FromHandler_nowhere, called));
+			Sentence.say(event, NLS.bind(Messages.FromHandler_nowhere, called));
 		} else {
 			MentionList.show(HandlerUtil.getActiveWorkbenchWindow(event), NLS.bind(Messages.MentionLinks_from, called), word.get().manuscript(), from, true);
 		}
 		return null;
-	}
-
-	private static void say(String sentence) {
-		StatusManager.getManager().handle(new Status(IStatus.INFO, FromHandler.class, sentence), StatusManager.SHOW);
 	}
 }

@@ -15,6 +15,7 @@ final class Messages extends NLS {
 	public static String RenameEverywhere_name;
 	public static String RenameWizard_hint;
 	public static String RenameWizard_name;
+	public static String Sentence_title;
 	public static String ThingWords_field;
 	public static String ThingWords_line;
 	public static String ThingWords_setting;

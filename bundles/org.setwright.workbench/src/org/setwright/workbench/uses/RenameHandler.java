@@ -4,11 +4,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.ltk.ui.refactoring.RefactoringWizardOpenOperation;
 import org.eclipse.ui.handlers.HandlerUtil;
-import org.eclipse.ui.statushandlers.StatusManager;
 import org.setwright.landing.need.Economy;
 import org.setwright.writing.uses.Renaming;
 
@@ -22,7 +19,7 @@ public final class RenameHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		Optional<WordAtCursor> word = WordAtCursor.of(event);
 		if (word.isEmpty()) {
-			StatusManager.getManager().handle(new Status(IStatus.INFO, RenameHandler.class, Messages.UsesHandler_nothing), StatusManager.SHOW);
+			Sentence.say(event, Messages.UsesHandler_nothing);
 			return null;
 		}
 		RenameEverywhere rename = new RenameEverywhere(of(word.get()));

@@ -5,11 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.handlers.HandlerUtil;
-import org.eclipse.ui.statushandlers.StatusManager;
 import org.setwright.writing.uses.Mention;
 import org.setwright.writing.uses.Uses;
 
@@ -20,7 +17,7 @@ public final class UsesHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		Optional<WordAtCursor> word = WordAtCursor.of(event);
 		if (word.isEmpty()) {
-			StatusManager.getManager().handle(new Status(IStatus.INFO, UsesHandler.class, Messages.UsesHandler_nothing), StatusManager.SHOW);
+			Sentence.say(event, Messages.UsesHandler_nothing);
 			return null;
 		}
 		// practice before its jobs, of which there are many
