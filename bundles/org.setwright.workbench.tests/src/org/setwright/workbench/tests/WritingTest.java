@@ -46,6 +46,7 @@ import org.setwright.workbench.folder.BookProject;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.folder.ProblemMarkers;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.rules.RuleCompletion;
 import org.setwright.workbench.rules.RuleHover;
 import org.setwright.workbench.rules.RuleTemplates;
 import org.setwright.workbench.uses.MentionLinks;
@@ -187,6 +188,16 @@ class WritingTest {
 		Waiting.until(() -> folds() == 4, () -> "a fold for each rule, not " + folds());
 		assertTrue(shapes(0) >= 8);
 		assertEquals(0, shapes(before.indexOf("when")));
+	}
+
+	@Test
+	void aFindingThatIsOfferedSaysWhereItIsUsed() {
+		int asked = document().get().indexOf("DUAL_FUEL_JOB )\n");
+		ISourceViewer viewer = viewer();
+		CompletableFuture<ICompletionProposal[]> offered = CompletableFuture.supplyAsync(() -> new RuleCompletion().computeCompletionProposals(viewer, asked + 3));
+		Waiting.until(offered::isDone, "what may come next");
+		assertEquals(1, offered.join().length);
+		assertTrue(offered.join()[0].getAdditionalProposalInfo().contains("Made by 1 rules, asked for by 1."), offered.join()[0].getAdditionalProposalInfo());
 	}
 
 	/** @return what a screen reader calls {@code name} in a list that has popped up */

@@ -40,7 +40,7 @@ final class Completions {
 	 */
 	record Completion(String word, String label, String meaning) {
 		static Completion plain(String word) {
-			return new Completion(word, "", ""); //$NON-NLS-1$ //$NON-NLS-2$
+			return new Completion(word, "", LanguageWords.sentence(word)); //$NON-NLS-1$
 		}
 	}
 
@@ -73,7 +73,7 @@ final class Completions {
 			return Arrays.stream(Authority.values()).map(a -> new Completion(a.label(), "", a.meaning())); //$NON-NLS-1$
 		}
 		if (FINDING.matcher(before).matches()) {
-			return findings.get().stream().map(Completion::plain);
+			return findings.get().stream().map(f -> new Completion(f, "", "")); //$NON-NLS-1$ //$NON-NLS-2$
 		}
 		return switch (part(before)) {
 			case "rule" -> before.endsWith("@") ? Stream.of("authority", "because", "source").map(Completion::plain) : Stream.of(); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$
@@ -101,7 +101,7 @@ final class Completions {
 		}
 		Matcher value = VALUE_OF_FIELD.matcher(before);
 		Optional<Field> field = value.find() ? kind.get().field(value.group(1)) : Optional.empty();
-		return field.map(f -> Stream.concat(values(f.domain()), Stream.of(Completion.plain(UNKNOWN))))
+		return field.map(f -> Stream.concat(values(f.domain(), meaning(f.meaning(), f.domain())), Stream.of(Completion.plain(UNKNOWN))))
 				.orElseGet(() -> kind.get().fields().stream().map(f -> new Completion(f.name(), f.label(), meaning(f.meaning(), f.domain()))));
 	}
 
@@ -122,7 +122,7 @@ final class Completions {
 	private Stream<Completion> action(String before) {
 		Matcher value = VALUE_OF_SETTING.matcher(before);
 		if (value.find()) {
-			return catalogue.setting(value.group(1)).stream().flatMap(s -> values(s.domain()));
+			return catalogue.setting(value.group(1)).stream().flatMap(s -> values(s.domain(), meaning(s.meaning(), s.domain())));
 		} else if (before.matches("(?s).*(propose\\s*\\(|\\{\\s*setting\\s)\\s*")) { //$NON-NLS-1$
 			return catalogue.settings().stream().map(s -> new Completion(s.id(), s.label(), meaning(s.meaning(), s.domain())));
 		} else if (before.matches("(?s).*caution\\s*\\(\\s*")) { //$NON-NLS-1$
@@ -138,11 +138,12 @@ final class Completions {
 		return NLS.bind(Messages.Completions_meaning, meaning, domain.allowed());
 	}
 
-	private static Stream<Completion> values(Domain domain) {
+	/** @param about what values mean that have no meaning of their own: what the field or setting means */
+	private static Stream<Completion> values(Domain domain, String about) {
 		if (domain instanceof Domain.Choices choices) {
 			return choices.options().stream().map(o -> new Completion(o.id(), o.label(), o.meaning()));
 		}
-		return domain instanceof Domain.YesNo ? Stream.of("YES", "NO").map(Completion::plain) //$NON-NLS-1$ //$NON-NLS-2$
-				: domain.listed().stream().map(v -> Completion.plain(v.text()));
+		return domain instanceof Domain.YesNo ? Stream.of("YES", "NO").map(v -> new Completion(v, "", about)) //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+				: domain.listed().stream().map(v -> new Completion(v.text(), "", about)); //$NON-NLS-1$
 	}
 }

@@ -43,6 +43,11 @@ final class LanguageWords {
 		return Optional.ofNullable(MEANINGS.get(word)).map(means -> ThingWords.line(word, means));
 	}
 
+	/** @return the same in a sentence, without the word; "" when it is no word of the language */
+	static String sentence(String word) {
+		return MEANINGS.getOrDefault(word, ""); //$NON-NLS-1$
+	}
+
 	/** @return in how many rules of the book {@code word} stands, and on how many jobs some of these speak */
 	static String used(Manuscript book, String word) {
 		List<RuleBlock> all = book.book().ruleFiles().stream().flatMap(f -> RuleText.of(book.text(f.path())).blocks().stream()).toList();

@@ -1,6 +1,7 @@
 package org.setwright.workbench.rules;
 
 import java.util.List;
+import java.util.Map;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.contentassist.CompletionProposal;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
@@ -12,6 +13,7 @@ import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.rules.Completions.Completion;
+import org.setwright.workbench.uses.UseWords;
 import org.setwright.writing.uses.Mention;
 import org.setwright.writing.uses.Thing;
 import org.setwright.writing.uses.Uses;
@@ -22,10 +24,14 @@ public final class RuleCompletion implements IContentAssistProcessor {
 	public ICompletionProposal[] computeCompletionProposals(ITextViewer viewer, int offset) {
 		String rules = viewer.getDocument().get();
 		int begun = Completions.begun(rules, offset).length();
-		return new Completions(BookTexts.catalogue(), RuleCompletion::findings).at(rules, offset).stream()
-				.map(c -> new CompletionProposal(c.word(), offset - begun, begun, c.word().length(), null, shown(c), null,
-						c.meaning().isEmpty() ? null : Lines.broken(c.meaning())))
-				.toArray(ICompletionProposal[]::new);
+		List<Completion> offered = new Completions(BookTexts.catalogue(), RuleCompletion::findings).at(rules, offset);
+		Map<String, String> findings = UseWords.ofFindings(offered.stream().filter(c -> c.meaning().isEmpty()).map(Completion::word).toList());
+		return offered.stream().map(c -> new CompletionProposal(c.word(), offset - begun, begun, c.word().length(), null, shown(c), null,
+				beside(c.meaning().isEmpty() ? findings.getOrDefault(c.word(), "") : c.meaning()))).toArray(ICompletionProposal[]::new); //$NON-NLS-1$
+	}
+
+	private static String beside(String meaning) {
+		return meaning.isEmpty() ? null : Lines.broken(meaning);
 	}
 
 	/** The findings of all files, as they are being typed. */

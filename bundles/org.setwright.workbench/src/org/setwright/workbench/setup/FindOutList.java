@@ -20,12 +20,15 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.setwright.engine.outcome.ToFindOut;
+import org.setwright.trade.catalogue.FactKind;
 import org.setwright.trade.catalogue.JobField;
 import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.look.Type;
+import org.setwright.workbench.uses.UseWords;
 import org.setwright.writing.uses.Thing;
 
 /** What to find out next: the unknowns, the one that holds most settings open first. */
@@ -63,8 +66,12 @@ final class FindOutList {
 
 	/** @return the field or kind of fact a person looks at */
 	Optional<Thing> pointed() {
-		return Optional.ofNullable((ToFindOut) viewer.getStructuredSelection().getFirstElement()).map(ToFindOut::unknown)
-				.map(at -> at.field().<Thing>map(f -> new Thing.OfField(at.kind(), f)).orElseGet(() -> new Thing.OfKind(at.kind())));
+		return Optional.ofNullable((ToFindOut) viewer.getStructuredSelection().getFirstElement()).map(FindOutList::thing);
+	}
+
+	private static Thing thing(ToFindOut unknown) {
+		FactKind kind = unknown.unknown().kind();
+		return unknown.unknown().field().<Thing>map(f -> new Thing.OfField(kind, f)).orElseGet(() -> new Thing.OfKind(kind));
 	}
 
 	/** @param unknowns empty when there is no set-up to ask for */
@@ -104,8 +111,7 @@ final class FindOutList {
 
 			@Override
 			public String getToolTipText(Object element) {
-				JobField field = ((ToFindOut) element).unknown();
-				return field.field().map(f -> f.meaning()).orElse(field.kind().meaning());
+				return Lines.broken(UseWords.about(thing((ToFindOut) element)));
 			}
 		});
 	}

@@ -13,9 +13,12 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.setwright.workbench.look.Icon;
+import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Written;
 import org.setwright.workbench.setup.SettingRows.Group;
+import org.setwright.workbench.uses.UseWords;
+import org.setwright.writing.uses.Thing;
 
 /** The columns of the list of settings. */
 final class SettingColumns {
@@ -95,7 +98,7 @@ final class SettingColumns {
 			if (!(element instanceof SettingRow row)) {
 				return null;
 			}
-			return first ? row.setting().meaning() : text.apply(row).getString().isEmpty() ? null : text.apply(row).getString();
+			return first ? Lines.broken(UseWords.about(new Thing.OfSetting(row.setting()))) : text.apply(row).getString().isEmpty() ? null : text.apply(row).getString();
 		}
 	}
 }

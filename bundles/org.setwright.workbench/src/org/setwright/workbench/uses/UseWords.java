@@ -3,7 +3,10 @@ package org.setwright.workbench.uses;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.PlatformUI;
 import org.setwright.book.ShopSettings;
@@ -13,6 +16,7 @@ import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.trade.catalogue.Value;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskState;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.writing.live.Tally;
 import org.setwright.writing.uses.Mention;
 import org.setwright.writing.uses.Thing;
@@ -30,6 +34,21 @@ public final class UseWords {
 	static String of(WordAtCursor word) {
 		Desk desk = PlatformUI.getWorkbench().getService(Desk.class);
 		return of(word.thing(), Uses.in(word.manuscript()), desk.state(), desk.tally());
+	}
+
+	/** @return what {@code thing} means, and these words, lines apart; empty while no book has been read */
+	public static String about(Thing thing) {
+		Desk desk = PlatformUI.getWorkbench().getService(Desk.class);
+		return BookTexts.manuscript(desk.state())
+				.map(book -> (ThingWords.of(thing).orElse("") + "\n" + of(thing, Uses.in(book), desk.state(), desk.tally())).strip()).orElse(""); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+	}
+
+	/** @return these words for each of {@code findings}, by name; none while no book has been read */
+	public static Map<String, String> ofFindings(Collection<String> findings) {
+		Desk desk = PlatformUI.getWorkbench().getService(Desk.class);
+		Optional<Uses> uses = findings.isEmpty() ? Optional.empty() : BookTexts.manuscript(desk.state()).map(Uses::in);
+		return uses.map(u -> findings.stream().distinct()
+				.collect(Collectors.toMap(f -> f, f -> of(new Thing.OfFinding(f), u, desk.state(), desk.tally())))).orElse(Map.of());
 	}
 
 	private static String of(Thing thing, Uses uses, DeskState state, Tally tally) {

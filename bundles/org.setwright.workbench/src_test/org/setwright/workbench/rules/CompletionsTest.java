@@ -73,6 +73,19 @@ class CompletionsTest {
 		assertFalse(valve.meaning().isEmpty());
 	}
 
+	@Test
+	void everyWordThatIsOfferedSaysWhatItMeansButTheFindingsOfTheBookWhichSayWhereTheyAreUsed() {
+		String then = HEAD + "OutdoorUnit( )\nthen\n\t";
+		for (String before : List.of("", "rule \"a\"\n\t@", "rule \"a\"\n\t@authority( ", HEAD, HEAD + "OutdoorUnit( ", HEAD + "OutdoorUnit( stages == ",
+				HEAD + "OutdoorUnit( variableSpeed == ", HEAD + "OutdoorUnit( kind == ", then, then + "propose( ", then + "propose( COOL_STAGES, ",
+				then + "propose( CHANGEOVER_VALVE, ", then + "caution( ", then + "startUp( ")) {
+			List<Completion> offered = completions.at(before, before.length());
+			assertFalse(offered.isEmpty(), before);
+			assertEquals(List.of(), offered.stream().filter(c -> c.meaning().isBlank()).map(Completion::word).toList(), before);
+		}
+		assertEquals("", completions.at(then + "find( ", (then + "find( ").length()).get(0).meaning());
+	}
+
 	private List<String> words(String before) {
 		return completions.at(before, before.length()).stream().map(Completion::word).toList();
 	}
