@@ -11,7 +11,6 @@ import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.DeskListener;
 import org.setwright.workbench.desk.DeskState;
 import org.setwright.workbench.look.Palette;
-import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.workbench.look.Type;
 
@@ -31,19 +30,14 @@ public final class ReadAloudView extends ViewPart {
 		GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 6).applyTo(parent);
 		title = new Label(parent, SWT.WRAP);
 		Type.heading(title, 1);
+		Type.ink(title, Palette.Ink.HEADING);
 		GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).indent(2, 0).applyTo(title);
 		text = new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
 		Type.larger(text, 1);
 		Spoken.as(text, Messages.ReadAloudView_text);
 		GridDataFactory.fillDefaults().grab(true, true).hint(60, 40).applyTo(text);
-		Repaint.with(parent, this::paint);
-		paint();
 		desk.addListener(listener);
 		show(desk.state());
-	}
-
-	private void paint() {
-		title.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 	}
 
 	private void deskChanged(DeskState before, DeskState now) {

@@ -14,6 +14,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
@@ -36,6 +37,7 @@ public final class CasesView extends ViewPart {
 	/** Its name in the registry. */
 	public static final String ID = "org.setwright.workbench.cases"; //$NON-NLS-1$
 	private static final int[] SHARES = { 68, 32 };
+	private static final int BETWEEN_TICKS = 14;
 	private final DeskListener listener = new Follower();
 	private final Map<Standing, Button> shown = new EnumMap<>(Standing.class);
 	private Desk desk;
@@ -71,20 +73,25 @@ public final class CasesView extends ViewPart {
 	private void filters(Composite parent) {
 		Composite row = new Composite(parent, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-		GridLayoutFactory.fillDefaults().numColumns(2 + Standing.values().length).spacing(14, 0).applyTo(row);
+		GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(row);
 		Text search = new Text(row, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
 		search.setMessage(Messages.CasesView_search);
 		Spoken.as(search, Messages.CasesView_search);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
 		search.addListener(SWT.Modify, e -> list.filter(list.filter().searching(search.getText())));
+		Composite ticks = new Composite(row, SWT.NONE);
+		RowLayout wrapping = new RowLayout(SWT.HORIZONTAL);
+		wrapping.spacing = BETWEEN_TICKS;
+		ticks.setLayout(wrapping);
+		GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(ticks);
 		for (Standing standing : List.of(Standing.NOT_MET, Standing.MET, Standing.NOT_ASKED)) {
-			Button button = new Button(row, SWT.CHECK);
+			Button button = new Button(ticks, SWT.CHECK);
 			button.setText(CaseColumns.word(standing));
 			button.setSelection(CaseFilter.AT_FIRST.standings().contains(standing));
 			button.addListener(SWT.Selection, e -> list.filter(list.filter().with(standing, button.getSelection())));
 			shown.put(standing, button);
 		}
-		changedOnly = new Button(row, SWT.CHECK);
+		changedOnly = new Button(ticks, SWT.CHECK);
 		changedOnly.setText(Messages.CasesView_changed);
 		changedOnly.setToolTipText(Messages.CasesView_changedHelp);
 		changedOnly.addListener(SWT.Selection, e -> list.filter(list.filter().limitedTo(changed())));
@@ -212,7 +219,7 @@ public final class CasesView extends ViewPart {
 			list.filter(list.filter().limitedTo(changed()));
 		}
 		shown.forEach((standing, button) -> button.setText(NLS.bind(Messages.CasesView_filter, CaseColumns.word(standing), now.count(standing))));
-		shown.values().iterator().next().getParent().layout();
+		shown.values().iterator().next().requestLayout();
 		long notRun = now.jobs().stream().filter(j -> j.outcome().isEmpty()).count();
 		setContentDescription(notRun == 0 ? NLS.bind(Messages.CasesView_summary, new Object[] { now.jobs().size(), now.count(Standing.MET), now.count(Standing.NOT_MET) })
 				: NLS.bind(Messages.CasesView_someNotRun, new Object[] { now.jobs().size(), notRun, now.count(Standing.NOT_MET) }));

@@ -17,11 +17,13 @@ import org.setwright.engine.Standing;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.look.Type;
 import org.setwright.writing.live.RuleTally;
 
 /** A list of the jobs of a rule by what becomes of it on them. Picking one shows it in the other views; Enter opens it. */
 public final class JobsOfRule extends PopupDialog {
-	private static final Point SIZE = new Point(560, 420);
+	private static final int LETTERS = 70;
+	private static final int LINES = 18;
 	private final IWorkbenchWindow window;
 	private final RuleTally tally;
 	private Tree tree;
@@ -96,6 +98,6 @@ public final class JobsOfRule extends PopupDialog {
 
 	@Override
 	protected Point getDefaultSize() {
-		return SIZE;
+		return Type.room(getParentShell(), LETTERS, LINES);
 	}
 }

@@ -15,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.setwright.editions.kept.Kept;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Spoken;
@@ -81,6 +82,7 @@ final class EditionTable {
 		StructuredSelection picked = (StructuredSelection) viewer.getStructuredSelection();
 		lines = EditionLine.of(ledger);
 		viewer.setInput(lines);
+		ColumnWidths.fit(viewer.getTable());
 		List<?> before = Arrays.asList(picked.toArray());
 		List<EditionLine> still = lines.stream().filter(l -> before.stream().anyMatch(p -> ((EditionLine) p).kept().equals(l.kept()))).toList();
 		boolean work = ledger.history().isEmpty() || !ledger.work().notKept().isEmpty();

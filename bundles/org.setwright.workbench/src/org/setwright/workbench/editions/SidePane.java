@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.setwright.editions.compare.SideBySide;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Palette.Ink;
 import org.setwright.workbench.look.Repaint;
@@ -67,6 +68,7 @@ final class SidePane {
 				item.setData(row);
 			}
 			paint();
+			ColumnWidths.fitWhole(table);
 		} finally {
 			table.setRedraw(true);
 		}

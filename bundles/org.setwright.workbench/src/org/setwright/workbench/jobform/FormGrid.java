@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Palette;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.look.Type;
 
 /** Questions in three columns: what is asked, the field, a quiet remark. */
 final class FormGrid {
@@ -54,7 +55,7 @@ final class FormGrid {
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(cell);
 		Label label = new Label(cell, SWT.NONE);
 		label.setText(remark);
-		label.setForeground(Palette.now().colour(Palette.Ink.QUIET));
+		Type.ink(label, Palette.Ink.QUIET);
 		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.CENTER).grab(true, true).applyTo(label);
 		push.ifPresent(p -> {
 			Button button = new Button(cell, SWT.PUSH | SWT.FLAT);

@@ -88,11 +88,11 @@ final class PageArea {
 		meaning = means;
 		Label heading = new Label(content, SWT.NONE);
 		heading.setText(title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1));
-		heading.setForeground(Palette.now().colour(Palette.Ink.HEADING));
+		Type.ink(heading, Palette.Ink.HEADING);
 		Type.heading(heading, 2);
 		Label explained = new Label(content, SWT.WRAP);
 		explained.setText(means);
-		explained.setForeground(Palette.now().colour(Palette.Ink.QUIET));
+		Type.ink(explained, Palette.Ink.QUIET);
 		GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH - 40, SWT.DEFAULT).applyTo(explained);
 	}
 }

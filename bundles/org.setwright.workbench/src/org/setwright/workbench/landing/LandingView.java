@@ -42,6 +42,7 @@ public final class LandingView extends ViewPart {
 		GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(parent);
 		name = new Label(parent, SWT.NONE);
 		Type.heading(name, 3);
+		Type.ink(name, Palette.Ink.HEADING);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(name);
 		summary = new Label(parent, SWT.WRAP);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(summary);
@@ -65,7 +66,6 @@ public final class LandingView extends ViewPart {
 
 	private void show(DeskState now) {
 		Optional<LandingPlan> plan = now.outcome().map(LandingPlan::of);
-		name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		name.setText(now.jobCase().map(j -> j.name()).orElse("").replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 		summary.setText(plan.map(LandingView::counts).orElseGet(() -> now.job().isEmpty() ? Messages.LandingView_pickJob : Messages.LandingView_noSetup));
 		list.show(plan.map(LandingRows::of).orElse(List.of()));

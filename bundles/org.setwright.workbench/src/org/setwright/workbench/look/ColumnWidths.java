@@ -1,5 +1,6 @@
 package org.setwright.workbench.look;
 
+import java.util.Comparator;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,8 +18,9 @@ import org.eclipse.swt.widgets.TreeItem;
 
 /**
  * Keeps the columns of a list as wide as what stands in them, in whatever size of type, so that nothing is cut off: where
- * there is too little room the list scrolls sideways. What is longer than about forty letters is shown whole when the
- * pointer rests on it. The list has a column layout.
+ * there is too little room the list scrolls sideways. Columns with more than about forty letters share what room is left
+ * over; what is cut off even so is shown whole when the pointer rests on it, and by {@link WholeLine}. The list has a column
+ * layout.
  */
 public final class ColumnWidths {
 	private static final String WEIGHT = ColumnWidths.class.getName();
@@ -29,20 +31,31 @@ public final class ColumnWidths {
 	private static final int SIGN = 24;
 	/** How much wider bold headings are, in tenths. */
 	private static final int BOLD = 12;
+	/** Of the texts of a column only the longest are measured: the widest is among them. */
+	private static final int MEASURED = 8;
 
 	private ColumnWidths() {
 	}
 
 	/** Fits the columns to the rows there are now. */
 	public static void fit(Table table) {
+		fit(table, MOST_LETTERS);
+	}
+
+	/** Fits the columns to the rows there are now, however long they are: for texts that are read line by line. */
+	public static void fitWhole(Table table) {
+		fit(table, Short.MAX_VALUE);
+	}
+
+	private static void fit(Table table, int letters) {
 		TableColumn[] columns = table.getColumns();
-		fit(table, columns, i -> columns[i].getText(), i -> Stream.of(table.getItems()).map(item -> text(item, i)));
+		fit(table, columns, letters, i -> columns[i].getText(), i -> Stream.of(table.getItems()).map(item -> text(item, i)));
 	}
 
 	/** Fits the columns to the rows there are now, folded ones too. */
 	public static void fit(Tree tree) {
 		TreeColumn[] columns = tree.getColumns();
-		fit(tree, columns, i -> columns[i].getText(), i -> Stream.of(tree.getItems()).flatMap(ColumnWidths::all).map(item -> text(item, i)));
+		fit(tree, columns, MOST_LETTERS, i -> columns[i].getText(), i -> Stream.of(tree.getItems()).flatMap(ColumnWidths::all).map(item -> text(item, i)));
 	}
 
 	private static Stream<TreeItem> all(TreeItem item) {
@@ -65,16 +78,19 @@ public final class ColumnWidths {
 	private record Text(String words, int besides) {
 	}
 
-	private static void fit(Scrollable list, Item[] columns, IntFunction<String> heading, IntFunction<Stream<Text>> texts) {
+	private static void fit(Scrollable list, Item[] columns, int letters, IntFunction<String> heading, IntFunction<Stream<Text>> texts) {
 		GC gc = new GC(list);
 		try {
 			double letter = gc.getFontMetrics().getAverageCharacterWidth();
 			int around = (int) (LETTERS_AROUND * letter);
+			int most = (int) (letters * letter);
+			int[] content = IntStream.range(0, columns.length).map(i -> widest(gc, texts.apply(i))).toArray();
+			boolean anyCut = IntStream.of(content).anyMatch(c -> c > most);
 			boolean changed = false;
-			for (int i : IntStream.range(0, columns.length).toArray()) {
-				int content = texts.apply(i).mapToInt(t -> gc.textExtent(t.words()).x + t.besides()).max().orElse(0);
+			for (int i = 0; i < columns.length; i++) {
 				int headed = Math.max((int) (LEAST_LETTERS * letter), gc.textExtent(heading.apply(i)).x * BOLD / 10);
-				changed |= set(list, columns[i], Math.max(headed, Math.min(content, (int) (MOST_LETTERS * letter))) + around);
+				int share = !anyCut ? share(columns[i]) : content[i] > most ? content[i] : 0;
+				changed |= set(list, columns[i], share, Math.max(headed, Math.min(content[i], most)) + around);
 			}
 			if (changed) {
 				list.getParent().layout();
@@ -84,17 +100,26 @@ public final class ColumnWidths {
 		}
 	}
 
-	private static boolean set(Scrollable list, Item column, int least) {
-		if (!(list.getParent().getLayout() instanceof AbstractColumnLayout layout) || !(column.getData(LAID_OUT) instanceof ColumnWeightData data)) {
-			return false;
-		}
-		if (column.getData(WEIGHT) == null) {
+	private static int widest(GC gc, Stream<Text> texts) {
+		return texts.sorted(Comparator.comparingInt((Text t) -> t.words().length()).reversed()).limit(MEASURED)
+				.mapToInt(t -> gc.textExtent(t.words()).x + t.besides()).max().orElse(0);
+	}
+
+	/** @return the share of the width that the column was made with */
+	private static int share(Item column) {
+		if (column.getData(WEIGHT) == null && column.getData(LAID_OUT) instanceof ColumnWeightData data) {
 			column.setData(WEIGHT, data.weight);
 		}
-		if (data.minimumWidth == least) {
+		return column.getData(WEIGHT) instanceof Integer share ? share : 0;
+	}
+
+	private static boolean set(Scrollable list, Item column, int share, int least) {
+		share(column);
+		if (!(list.getParent().getLayout() instanceof AbstractColumnLayout layout) || !(column.getData(LAID_OUT) instanceof ColumnWeightData data)
+				|| data.minimumWidth == least && data.weight == share) {
 			return false;
 		}
-		layout.setColumnData(column, new ColumnWeightData((Integer) column.getData(WEIGHT), least, true));
+		layout.setColumnData(column, new ColumnWeightData(share, least, true));
 		return true;
 	}
 }

@@ -1,5 +1,6 @@
 package org.setwright.workbench.look;
 
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Control;
@@ -8,18 +9,42 @@ import org.eclipse.swt.widgets.Control;
 public final class Spoken {
 	/** Under this key a control knows its name. */
 	public static final String KEY = Spoken.class.getName();
+	private static final String MORE = KEY + ".more"; //$NON-NLS-1$
 
 	private Spoken() {
 	}
 
-	/** Has {@code control} called {@code name}; tests find it by that name, too. */
+	/** Has {@code control} called {@code name}, but not its rows or tabs; tests find it by that name, too. */
 	public static void as(Control control, String name) {
+		boolean first = control.getData(KEY) == null;
 		control.setData(KEY, name);
-		control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = name;
-			}
-		});
+		NativeName.name(control, name);
+		if (first) {
+			control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+				@Override
+				public void getName(AccessibleEvent event) {
+					event.result = event.childID == ACC.CHILDID_SELF ? (String) control.getData(KEY) : event.result;
+				}
+			});
+		}
+	}
+
+	/** Has {@code words} said after the name of {@code control}, from now on until others are. */
+	public static void more(Control control, String words) {
+		boolean first = control.getData(MORE) == null;
+		if (words.equals(control.getData(MORE))) {
+			return;
+		}
+		control.setData(MORE, words);
+		NativeName.describe(control, words);
+		if (first) {
+			control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+				@Override
+				public void getDescription(AccessibleEvent event) {
+					event.result = event.childID == ACC.CHILDID_SELF ? (String) control.getData(MORE) : event.result;
+				}
+			});
+		}
+		control.getAccessible().sendEvent(ACC.EVENT_DESCRIPTION_CHANGED, null);
 	}
 }

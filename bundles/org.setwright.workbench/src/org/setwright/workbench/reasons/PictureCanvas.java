@@ -112,7 +112,7 @@ final class PictureCanvas {
 	}
 
 	private String spoken() {
-		return walk.map(PictureWalk::spoken).orElse(otherwise);
+		return walk.map(PictureWalk::spoken).orElse(otherwise.isEmpty() ? Messages.PictureCanvas_name : otherwise);
 	}
 
 	private double width(String line, boolean bold) {

@@ -14,6 +14,7 @@ import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Spoken;
 
@@ -152,6 +153,7 @@ public final class RowTree {
 				viewer.expandAll();
 			}
 			viewer.setSelection(picked);
+			ColumnWidths.fit(viewer.getTree());
 		} finally {
 			viewer.getControl().setRedraw(true);
 		}

@@ -45,6 +45,7 @@ final class FindOutList {
 		GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(block);
 		heading = new Label(block, SWT.NONE);
 		Type.heading(heading, 0);
+		Type.ink(heading, Palette.Ink.HEADING);
 		GridDataFactory.fillDefaults().grab(true, false).indent(2, 4).applyTo(heading);
 		Composite frame = new Composite(block, SWT.NONE);
 		frame.setLayout(layout);
@@ -76,7 +77,6 @@ final class FindOutList {
 
 	/** @param unknowns empty when there is no set-up to ask for */
 	void show(Optional<List<ToFindOut>> unknowns) {
-		heading.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		heading.setText(unknowns.map(FindOutList::heading).orElse(Messages.FindOutList_name));
 		viewer.setInput(unknowns.orElse(List.of()));
 		ColumnWidths.fit(viewer.getTable());

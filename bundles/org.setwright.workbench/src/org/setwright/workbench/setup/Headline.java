@@ -26,15 +26,14 @@ final class Headline {
 		GridLayoutFactory.fillDefaults().margins(2, 0).spacing(0, 3).applyTo(lines);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(lines);
 		name = new Label(lines, SWT.NONE);
-		name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		Type.heading(name, 3);
+		Type.ink(name, Palette.Ink.HEADING);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(name);
 		summary = new Label(lines, SWT.WRAP);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(summary);
 	}
 
 	void show(DeskState now) {
-		name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		name.setText(now.jobCase().map(JobCase::name).orElse(now.job().orElse(Messages.Headline_noJob)).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
 		summary.setText(said(now));
 	}

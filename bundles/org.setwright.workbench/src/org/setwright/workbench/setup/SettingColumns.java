@@ -98,7 +98,8 @@ final class SettingColumns {
 			if (!(element instanceof SettingRow row)) {
 				return null;
 			}
-			return first ? Lines.broken(UseWords.about(new Thing.OfSetting(row.setting()))) : text.apply(row).getString().isEmpty() ? null : text.apply(row).getString();
+			String words = first ? UseWords.about(new Thing.OfSetting(row.setting())) : text.apply(row).getString();
+			return words.isEmpty() ? null : Lines.broken(words);
 		}
 	}
 }

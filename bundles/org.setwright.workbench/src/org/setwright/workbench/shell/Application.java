@@ -4,6 +4,7 @@ import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
+import org.setwright.workbench.look.SpokenSigns;
 import org.setwright.workbench.theme.Ground;
 
 /** Starts the window and waits until it is closed. */
@@ -12,6 +13,7 @@ public final class Application implements IApplication {
 	@Override
 	public Object start(IApplicationContext context) {
 		Display display = PlatformUI.createDisplay();
+		SpokenSigns.on(display);
 		Ground.chosen().draw();
 		try {
 			int ended = PlatformUI.createAndRunWorkbench(display, new ShellAdvisor());

@@ -24,9 +24,8 @@ import org.setwright.workbench.rules.RuleAtCursor;
 /** Shapes the window and begins with a book, or with the welcome page. */
 final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	private static final Point SIZE = new Point(1440, 900);
-	private static final int STATUS_IN_CHARACTERS = 70;
-	/** An entry of its own: parts show and clear messages of theirs beside it. */
-	private final StatusLineContributionItem status = new StatusLineContributionItem(WindowAdvisor.class.getName(), STATUS_IN_CHARACTERS);
+	/** An entry of its own, as wide as its words: parts show and clear messages of theirs beside it. */
+	private final StatusLineContributionItem status = new StatusLineContributionItem(WindowAdvisor.class.getName(), StatusLineContributionItem.CALC_TRUE_WIDTH);
 
 	WindowAdvisor(IWorkbenchWindowConfigurer configurer) {
 		super(configurer);

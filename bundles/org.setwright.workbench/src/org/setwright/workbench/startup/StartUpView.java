@@ -61,6 +61,7 @@ public final class StartUpView extends ViewPart {
 		GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 6).applyTo(parent);
 		name = new Label(parent, SWT.NONE);
 		Type.heading(name, 3);
+		Type.ink(name, Palette.Ink.HEADING);
 		GridDataFactory.fillDefaults().grab(true, false).indent(2, 0).applyTo(name);
 		SashForm sash = new SashForm(parent, SWT.VERTICAL);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
@@ -69,10 +70,7 @@ public final class StartUpView extends ViewPart {
 		Spoken.as(reasons, Messages.StartUpView_reasons);
 		sash.setWeights(SHARES);
 		menus();
-		Repaint.with(parent, () -> {
-			sheet.paint();
-			name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
-		});
+		Repaint.with(parent, sheet::paint);
 		desk.addListener(listener);
 		show(desk.state(), false);
 	}
@@ -122,7 +120,6 @@ public final class StartUpView extends ViewPart {
 	}
 
 	private void show(DeskState now, boolean samePlace) {
-		name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
 		name.setText(now.jobCase().map(JobCase::name).orElse("").replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 		sheet.show(now.outcome().map(o -> Sheet.of(o, units))
 				.orElse(new Sheet(Messages.StartUpView_noSetup, List.of(), List.of())), samePlace);

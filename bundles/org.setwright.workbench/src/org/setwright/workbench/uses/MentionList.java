@@ -15,13 +15,15 @@ import org.setwright.book.Position;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.look.Type;
 import org.setwright.writing.Manuscript;
 import org.setwright.writing.text.Lines;
 import org.setwright.writing.uses.Mention;
 
 /** A list of places in the book; Enter or double-click goes there. */
 public final class MentionList extends PopupDialog {
-	private static final Point SIZE = new Point(720, 380);
+	private static final int LETTERS = 90;
+	private static final int LINES = 16;
 	private final IWorkbenchWindow window;
 	private final Manuscript manuscript;
 	private final List<Mention> mentions;
@@ -87,6 +89,6 @@ public final class MentionList extends PopupDialog {
 
 	@Override
 	protected Point getDefaultSize() {
-		return SIZE;
+		return Type.room(getParentShell(), LETTERS, LINES);
 	}
 }

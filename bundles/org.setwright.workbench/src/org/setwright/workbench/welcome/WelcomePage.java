@@ -20,23 +20,25 @@ import org.setwright.workbench.folder.OpenBookHandler;
 import org.setwright.workbench.folder.RecentBooks;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Palette;
+import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Type;
 
 /** The page that is there first. */
 public final class WelcomePage extends IntroPart {
-	private static final int COLUMN = 620;
+	private static final int LETTERS = 76;
+	private int width;
 	private Button first;
 
 	@Override
 	public void createPartControl(Composite parent) {
-		ScrolledComposite scrolled = new ScrolledComposite(parent, SWT.V_SCROLL);
+		ScrolledComposite scrolled = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
 		Composite page = new Composite(scrolled, SWT.NONE);
-		page.setBackground(page.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+		width = Type.room(page, LETTERS, 1).x;
 		page.setBackgroundMode(SWT.INHERIT_FORCE);
 		GridLayoutFactory.fillDefaults().margins(24, 56).applyTo(page);
 		Composite column = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(column);
-		GridDataFactory.swtDefaults().align(SWT.CENTER, SWT.TOP).grab(true, true).hint(COLUMN, SWT.DEFAULT).applyTo(column);
+		GridDataFactory.swtDefaults().align(SWT.CENTER, SWT.TOP).grab(true, true).hint(width, SWT.DEFAULT).applyTo(column);
 		title(column);
 		first = action(column, Messages.WelcomePage_starter, Messages.WelcomePage_starterMeans, "org.setwright.workbench.copyStarter"); //$NON-NLS-1$
 		action(column, Messages.WelcomePage_open, Messages.WelcomePage_openMeans, OpenBookHandler.COMMAND);
@@ -45,19 +47,21 @@ public final class WelcomePage extends IntroPart {
 		scrolled.setExpandHorizontal(true);
 		scrolled.setExpandVertical(true);
 		scrolled.setMinSize(page.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+		Repaint.with(page, () -> page.setBackground(page.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND)));
+		page.setBackground(page.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
 	}
 
-	private static void title(Composite column) {
+	private void title(Composite column) {
 		Composite line = new Composite(column, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(16, 0).applyTo(line);
 		new Label(line, SWT.NONE).setImage(Icon.SETWRIGHT.image());
 		Label name = new Label(line, SWT.NONE);
 		name.setText(Messages.WelcomePage_title);
-		name.setForeground(Palette.now().colour(Palette.Ink.HEADING));
+		Type.ink(name, Palette.Ink.HEADING);
 		Type.heading(name, 14);
 		Label purpose = wrapped(column, Messages.WelcomePage_purpose);
 		Type.larger(purpose, 1);
-		GridDataFactory.fillDefaults().grab(true, false).hint(COLUMN, SWT.DEFAULT).indent(0, 16).applyTo(purpose);
+		GridDataFactory.fillDefaults().grab(true, false).hint(width, SWT.DEFAULT).indent(0, 16).applyTo(purpose);
 	}
 
 	private Button action(Composite column, String label, String means, String command) {
@@ -65,10 +69,10 @@ public final class WelcomePage extends IntroPart {
 		button.setText(label);
 		Type.larger(button, 1);
 		button.addListener(SWT.Selection, e -> run(command, Map.of()));
-		GridDataFactory.swtDefaults().hint(COLUMN / 2, SWT.DEFAULT).indent(0, 28).applyTo(button);
+		GridDataFactory.swtDefaults().hint(Math.max(width / 2, button.computeSize(SWT.DEFAULT, SWT.DEFAULT).x), SWT.DEFAULT).indent(0, 28).applyTo(button);
 		Label explained = wrapped(column, means);
-		explained.setForeground(Palette.now().colour(Palette.Ink.QUIET));
-		GridDataFactory.fillDefaults().grab(true, false).hint(COLUMN, SWT.DEFAULT).indent(2, 6).applyTo(explained);
+		Type.ink(explained, Palette.Ink.QUIET);
+		GridDataFactory.fillDefaults().grab(true, false).hint(width, SWT.DEFAULT).indent(2, 6).applyTo(explained);
 		return button;
 	}
 
@@ -78,7 +82,7 @@ public final class WelcomePage extends IntroPart {
 		}
 		Label heading = new Label(column, SWT.NONE);
 		heading.setText(Messages.WelcomePage_recent);
-		heading.setForeground(Palette.now().colour(Palette.Ink.HEADING));
+		Type.ink(heading, Palette.Ink.HEADING);
 		Type.heading(heading, 2);
 		GridDataFactory.swtDefaults().indent(0, 36).applyTo(heading);
 		for (Path book : books) {
