@@ -20,11 +20,11 @@ import org.eclipse.swt.widgets.TableItem;
 import org.setwright.book.AtomicFile;
 import org.setwright.book.Problem;
 import org.setwright.book.history.Mapping;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
 
 /** What each column means, in the words of the trade. */
 final class ColumnsPage extends WizardPage {
-	private static final int[] WIDTHS = { 150, 190, 240, 80 };
 	private static final int TABLE_HEIGHT = 150;
 	private static final int EXAMPLES = 3;
 	private final ImportPlan plan;
@@ -47,11 +47,7 @@ final class ColumnsPage extends WizardPage {
 		Spoken.as(columns, Messages.ColumnsPage_columns);
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(SWT.DEFAULT, TABLE_HEIGHT).applyTo(columns);
 		List<String> headings = List.of(Messages.ColumnsPage_heading, Messages.ColumnsPage_examples, Messages.ColumnsPage_means, Messages.ColumnsPage_unit);
-		for (int i = 0; i < WIDTHS.length; i++) {
-			TableColumn column = new TableColumn(columns, SWT.LEFT);
-			column.setText(headings.get(i));
-			column.setWidth(WIDTHS[i]);
-		}
+		headings.forEach(h -> new TableColumn(columns, SWT.LEFT).setText(h));
 		columns.addListener(SWT.Selection, e -> picked());
 		meaning = new MeaningPane(area, plan.catalogue(), this::changed);
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, true).applyTo(meaning.control());
@@ -77,6 +73,7 @@ final class ColumnsPage extends WizardPage {
 		}
 		if (visible) {
 			refresh();
+			ColumnWidths.pack(columns);
 			picked();
 		}
 		super.setVisible(visible);

@@ -14,6 +14,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.setwright.book.history.Fault;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 
@@ -69,5 +70,6 @@ final class FaultTable {
 
 	void show(List<Fault> faults) {
 		viewer.setInput(faults);
+		ColumnWidths.fit(viewer.getTable());
 	}
 }

@@ -21,12 +21,12 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.book.history.Preview;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Spoken;
 
 /** Which file, where its jobs go, and how it begins. */
 final class FilePage extends WizardPage {
 	private static final int SHOWN = 20;
-	private static final int COLUMN_WIDTH = 130;
 	private static final int TABLE_HEIGHT = 220;
 	private final ImportPlan plan;
 	private Text file;
@@ -132,11 +132,11 @@ final class FilePage extends WizardPage {
 		for (String heading : preview.headings()) {
 			TableColumn column = new TableColumn(first, SWT.LEFT);
 			column.setText(heading);
-			column.setWidth(COLUMN_WIDTH);
 		}
 		for (List<String> row : preview.rows().subList(0, Math.min(SHOWN, preview.rows().size()))) {
-			new TableItem(first, SWT.NONE).setText(row.toArray(String[]::new));
+			new TableItem(first, SWT.NONE).setText(row.stream().map(cell -> cell.replaceAll("\\s*\\R\\s*", " ")).toArray(String[]::new)); //$NON-NLS-1$ //$NON-NLS-2$
 		}
+		ColumnWidths.pack(first);
 		first.setRedraw(true);
 	}
 }

@@ -21,6 +21,7 @@ import org.setwright.book.history.Mapping;
 import org.setwright.book.history.Meaning;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.look.Type;
 
 /** What one column means: its meaning, the unit of its numbers, and what the words in it stand for. */
 final class MeaningPane {
@@ -56,7 +57,7 @@ final class MeaningPane {
 		new Label(pane, SWT.NONE).setText(Messages.MeaningPane_unit);
 		unit = combo(Messages.MeaningPane_unit);
 		says = new Label(pane, SWT.WRAP);
-		GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(400, LINES * means.getFont().getFontData()[0].getHeight() * 2).applyTo(says);
+		GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(400, Type.room(pane, 1, LINES).y).applyTo(says);
 		words = new WordTable(pane, catalogue, (written, meaning) -> become(column.reading(written, meaning)));
 		GridDataFactory.fillDefaults().span(4, 1).grab(true, true).hint(SWT.DEFAULT, WORDS_HEIGHT).applyTo(words.control());
 		proposals();

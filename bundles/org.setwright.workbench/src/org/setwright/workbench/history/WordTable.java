@@ -20,6 +20,7 @@ import org.setwright.book.history.Fault;
 import org.setwright.book.history.Mapping;
 import org.setwright.book.history.Meaning;
 import org.setwright.trade.catalogue.Catalogue;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
 
@@ -105,5 +106,6 @@ final class WordTable {
 	void show(String heading, Optional<Meaning> meaning, Mapping.Column column, List<String> cells) {
 		viewer.setInput(cells.stream().limit(MOST).map(c -> new Word(c, column.read(c), meaning.flatMap(m -> m.fault(heading, column, c, catalogue))))
 				.toList());
+		ColumnWidths.fit(viewer.getTable());
 	}
 }

@@ -32,6 +32,8 @@ final class AboutPage implements FormPage {
 				e -> desk.say(name.getText().isBlank() ? Messages.AboutPage_noName : Messages.AboutPage_nameHelp, name.getText().isBlank()));
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, SWT.DEFAULT).applyTo(name);
 		notes = text(grid, Messages.AboutPage_notes, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
+		// Tab goes on to the next field, as everywhere else
+		notes.addListener(SWT.Traverse, e -> e.doit |= e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		notes.addListener(SWT.FocusOut, e -> takeNotes());
 		notes.addListener(SWT.FocusIn, e -> desk.say(Messages.AboutPage_notesHelp, false));
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, NOTES_HEIGHT).applyTo(notes);

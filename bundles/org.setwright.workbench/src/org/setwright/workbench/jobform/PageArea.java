@@ -17,7 +17,7 @@ import org.setwright.workbench.look.Type;
 
 /** Where one page of the form is shown, under its heading and meaning. */
 final class PageArea {
-	private static final int LEAST_WIDTH = 400;
+	private static final int LEAST_WIDTH = 300;
 	private final ScrolledComposite scrolled;
 	private Composite content;
 	private Optional<FormPage> page = Optional.empty();

@@ -58,6 +58,20 @@ public final class ColumnWidths {
 		fit(tree, columns, MOST_LETTERS, i -> columns[i].getText(), i -> Stream.of(tree.getItems()).flatMap(ColumnWidths::all).map(item -> text(item, i)));
 	}
 
+	/** Fits the columns of a table that has no column layout. */
+	public static void pack(Table table) {
+		GC gc = new GC(table);
+		try {
+			double letter = gc.getFontMetrics().getAverageCharacterWidth();
+			for (TableColumn column : table.getColumns()) {
+				column.pack();
+				column.setWidth((int) Math.max(LEAST_LETTERS * letter, Math.min(MOST_LETTERS * letter, column.getWidth() + letter)));
+			}
+		} finally {
+			gc.dispose();
+		}
+	}
+
 	private static Stream<TreeItem> all(TreeItem item) {
 		return Stream.concat(Stream.of(item), Stream.of(item.getItems()).flatMap(ColumnWidths::all));
 	}

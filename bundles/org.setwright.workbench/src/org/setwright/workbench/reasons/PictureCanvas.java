@@ -13,6 +13,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -20,6 +21,7 @@ import org.eclipse.swt.widgets.Event;
 import org.setwright.picture.Derivation;
 import org.setwright.picture.Node;
 import org.setwright.picture.Picture;
+import org.setwright.picture.TextMeasure;
 import org.setwright.workbench.look.Repaint;
 import org.setwright.workbench.look.Spoken;
 
@@ -88,7 +90,7 @@ final class PictureCanvas {
 	/** @param derivation what to draw; empty when there is nothing @param words what is said then */
 	void show(Optional<Derivation> derivation, String words) {
 		otherwise = words;
-		walk = derivation.map(d -> new PictureWalk(Picture.of(d, this::width)));
+		walk = derivation.map(d -> new PictureWalk(Picture.of(d, new InItsType())));
 		fit();
 		sized();
 		walk.ifPresent(w -> reveal());
@@ -115,12 +117,25 @@ final class PictureCanvas {
 		return walk.map(PictureWalk::spoken).orElse(otherwise.isEmpty() ? Messages.PictureCanvas_name : otherwise);
 	}
 
-	private double width(String line, boolean bold) {
-		GC gc = new GC(canvas);
-		gc.setFont(bold ? strong : plain);
-		int width = gc.stringExtent(line).x;
-		gc.dispose();
-		return width;
+	/** How much room text takes in the type that is set, however large. */
+	private final class InItsType implements TextMeasure {
+		@Override
+		public double width(String line, boolean bold) {
+			return extent(line, bold).x;
+		}
+
+		@Override
+		public double lineHeight() {
+			return Math.max(Picture.LINE_HEIGHT, extent("", true).y + 1); //$NON-NLS-1$
+		}
+
+		private Point extent(String line, boolean bold) {
+			GC gc = new GC(canvas);
+			gc.setFont(bold ? strong : plain);
+			Point extent = gc.stringExtent(line);
+			gc.dispose();
+			return extent;
+		}
 	}
 
 	private void sized() {

@@ -81,7 +81,7 @@ final class PicturePainter {
 			gc.setForeground(palette.colour(i == 0 ? Ink.QUIET : Ink.TEXT));
 			String words = box.words().get(i);
 			int left = (int) (box.x() + (box.width() - gc.stringExtent(words).x) / 2);
-			gc.drawString(words, left, (int) (box.y() + Picture.PADDING + i * Picture.LINE_HEIGHT), true);
+			gc.drawString(words, left, (int) (box.y() + Picture.PADDING + i * box.lineHeight()), true);
 		}
 	}
 

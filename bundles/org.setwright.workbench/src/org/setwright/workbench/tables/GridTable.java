@@ -19,15 +19,16 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TableColumn;
 import org.setwright.book.sheet.TableSheet;
+import org.setwright.workbench.look.ColumnWidths;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Lines;
 import org.setwright.workbench.look.Spoken;
+import org.setwright.workbench.look.Type;
 
 /** The rows of the table. Elements are the numbers of rows, from 0; the first column shows marks, the others cells. */
 final class GridTable {
-	private static final int WIDEST = 300;
-	private static final int NARROWEST = 70;
-	private static final int MARKS = 150;
+	/** Letters of room for marks, which come and go. */
+	private static final int MARKS = 22;
 	private final TableViewer viewer;
 	private final TableViewerFocusCellManager focus;
 	private final SpokenCell spoken;
@@ -80,17 +81,9 @@ final class GridTable {
 		viewer.getTable().setSortColumn(by.column() < 0 ? null : columns[by.column() + 1]);
 		viewer.getTable().setSortDirection(by.column() < 0 ? SWT.NONE : by.falling() ? SWT.DOWN : SWT.UP);
 		if (others) {
-			fit();
-		}
-	}
-
-	/** As wide as what stands in it, within limits that grow with the type. */
-	private void fit() {
-		int type = Math.max(1, viewer.getTable().getFont().getFontData()[0].getHeight());
-		for (TableColumn column : viewer.getTable().getColumns()) {
-			column.pack();
-			int least = column == viewer.getTable().getColumn(0) ? MARKS : NARROWEST;
-			column.setWidth(Math.max(least * type / 10, Math.min(WIDEST * type / 10, column.getWidth() + type)));
+			ColumnWidths.pack(viewer.getTable());
+			TableColumn marks = viewer.getTable().getColumn(0);
+			marks.setWidth(Math.max(marks.getWidth(), Type.room(viewer.getTable(), MARKS, 1).x));
 		}
 	}
 

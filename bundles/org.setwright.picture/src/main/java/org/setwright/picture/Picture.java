@@ -9,7 +9,7 @@ import java.util.List;
  * @param lines one for each link, in the order of the derivation
  */
 public record Picture(double width, double height, List<Box> boxes, List<Line> lines) {
-	/** The height of one line of text. */
+	/** The height of one line of text of the usual size. */
 	public static final double LINE_HEIGHT = 17;
 	/** The room between a box's edge and its text. */
 	public static final double PADDING = 9;
@@ -28,6 +28,11 @@ public record Picture(double width, double height, List<Box> boxes, List<Line> l
 	public record Box(Node node, double x, double y, double width, double height, List<String> words, int titleLines) {
 		public Box {
 			words = List.copyOf(words);
+		}
+
+		/** @return from one line of its text to the next */
+		public double lineHeight() {
+			return words.isEmpty() ? LINE_HEIGHT : (height - 2 * PADDING) / words.size();
 		}
 
 		/** @return whether the point is inside */

@@ -5,6 +5,7 @@ import java.util.List;
 
 /** Breaks the text of a node into lines and finds how large its box has to be. */
 final class Sized {
+	/** In type of the usual size. */
 	private static final double WIDEST = 190;
 
 	private Sized() {
@@ -20,7 +21,7 @@ final class Sized {
 		}
 		double width = words.stream().mapToDouble(w -> measure.width(w, true)).max().orElse(0);
 		return new Picture.Box(node, 0, 0, Math.ceil(width + 2 * Picture.PADDING + slant(node)),
-				words.size() * Picture.LINE_HEIGHT + 2 * Picture.PADDING, words, title.size());
+				words.size() * measure.lineHeight() + 2 * Picture.PADDING, words, title.size());
 	}
 
 	/** Shapes with slanting sides need more room. */
@@ -35,7 +36,7 @@ final class Sized {
 		List<String> lines = new ArrayList<>();
 		StringBuilder line = new StringBuilder();
 		for (String word : text.split(" ")) {
-			if (line.length() > 0 && measure.width(line + " " + word, strong) > WIDEST) {
+			if (line.length() > 0 && measure.width(line + " " + word, strong) > WIDEST * measure.lineHeight() / Picture.LINE_HEIGHT) {
 				lines.add(line.toString());
 				line.setLength(0);
 			}

@@ -51,7 +51,7 @@ public final class SvgText {
 			String style = i == 0 ? " class=\"sort\"" : "";
 			out.append("<text text-anchor=\"middle\" font-family=\"sans-serif\" font-size=\"").append(i == 0 ? "11\"" : "13\"")
 					.append(i > 0 && i <= box.titleLines() ? " font-weight=\"bold\"" : "").append(" fill=\"#23282e\"").append(style).append(" x=\"").append(number(box.x() + box.width() / 2)).append("\" y=\"")
-					.append(number(box.y() + Picture.PADDING + i * Picture.LINE_HEIGHT + 13)).append("\">").append(harmless(box.words().get(i)))
+					.append(number(box.y() + Picture.PADDING + i * box.lineHeight() + 13)).append("\">").append(harmless(box.words().get(i)))
 					.append("</text>");
 		}
 		out.append("</g>\n");

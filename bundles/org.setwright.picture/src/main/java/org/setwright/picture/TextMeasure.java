@@ -9,6 +9,11 @@ public interface TextMeasure {
 	/** @param strong whether it is set bold @return its width in pixels */
 	double width(String line, boolean strong);
 
+	/** @return from one line of text to the next, in pixels */
+	default double lineHeight() {
+		return Picture.LINE_HEIGHT;
+	}
+
 	private static double width(char letter) {
 		return "iljtfr.,:;'|!()[] ".indexOf(letter) >= 0 ? 4.8 : "mwMW@%".indexOf(letter) >= 0 ? 11.6 : Character.isUpperCase(letter) ? 9 : 7.5;
 	}

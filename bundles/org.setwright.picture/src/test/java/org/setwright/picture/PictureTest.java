@@ -56,6 +56,28 @@ class PictureTest {
 		assertTrue(boxes > 1000, boxes + " boxes");
 	}
 
+	@Test
+	void typeTwiceAsLargeGetsBoxesTwiceAsHighBrokenAtTheSameWords() {
+		Derivation derivation = Derivation.of(setting("demo", "CHANGEOVER_VALVE"));
+		Picture usual = Picture.of(derivation, TextMeasure.USUAL);
+		Picture large = Picture.of(derivation, new TextMeasure() {
+			@Override
+			public double width(String line, boolean strong) {
+				return 2 * TextMeasure.USUAL.width(line, strong);
+			}
+
+			@Override
+			public double lineHeight() {
+				return 2 * Picture.LINE_HEIGHT;
+			}
+		});
+		for (int i = 0; i < usual.boxes().size(); i++) {
+			assertEquals(usual.boxes().get(i).words(), large.boxes().get(i).words());
+			assertEquals(Picture.LINE_HEIGHT, usual.boxes().get(i).lineHeight());
+			assertEquals(2 * Picture.LINE_HEIGHT, large.boxes().get(i).lineHeight());
+		}
+	}
+
 	private static double right(Box box) {
 		return box.x() + box.width();
 	}
