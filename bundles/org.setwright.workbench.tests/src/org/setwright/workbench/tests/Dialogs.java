@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -28,9 +29,19 @@ final class Dialogs {
 			@Override
 			public void run() {
 				Arrays.stream(display.getShells()).filter(s -> s.getText().equals(title) && s.isVisible()).findFirst()
-						.ifPresentOrElse(then, () -> display.timerExec(LOOK_AGAIN_MILLIS, this));
+						.ifPresentOrElse(shell -> orClosed(shell, then), () -> display.timerExec(LOOK_AGAIN_MILLIS, this));
 			}
 		});
+	}
+
+	/** What fails ends the dialog, too: else the test would wait for it for ever. */
+	private static void orClosed(Shell shell, Consumer<Shell> then) {
+		try {
+			then.accept(shell);
+		} catch (RuntimeException | Error failed) {
+			shell.close();
+			throw failed;
+		}
 	}
 
 	static void press(Shell shell, String label) {
@@ -40,6 +51,11 @@ final class Dialogs {
 	/** @return the field a screen reader calls {@code name} */
 	static Text text(Shell shell, String name) {
 		return find(shell, Text.class, t -> name.equals(t.getData(Spoken.KEY)));
+	}
+
+	/** @return the list a screen reader calls {@code name} */
+	static Combo combo(Shell shell, String name) {
+		return find(shell, Combo.class, c -> name.equals(c.getData(Spoken.KEY)));
 	}
 
 	/** Writes into the one field of a dialog that asks for nothing else. */
@@ -52,9 +68,10 @@ final class Dialogs {
 		return find(shell, Button.class, b -> b.getText().replace("&", "").equals(label)).isEnabled();
 	}
 
-	/** @return whether some label says {@code words} */
+	/** @return whether some label, or the line at the top, says {@code words} */
 	static boolean says(Shell shell, String words) {
-		return find(shell, Label.class, l -> l.getText().contains(words)) != null;
+		return find(shell, Label.class, l -> l.getText().contains(words)) != null
+				|| find(shell, Text.class, t -> (t.getStyle() & SWT.READ_ONLY) != 0 && t.getText().contains(words)) != null;
 	}
 
 	private static <T extends Control> T find(Composite in, Class<T> type, Predicate<T> wanted) {

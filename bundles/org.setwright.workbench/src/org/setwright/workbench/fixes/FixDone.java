@@ -10,6 +10,7 @@ import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
+import org.eclipse.ltk.core.refactoring.Change;
 import org.eclipse.ltk.core.refactoring.PerformChangeOperation;
 import org.eclipse.ltk.core.refactoring.RefactoringCore;
 import org.eclipse.swt.widgets.Shell;
@@ -108,8 +109,14 @@ public final class FixDone {
 	}
 
 	private static void perform(String title, Map<String, List<TextEdit>> edits) throws CoreException {
-		PerformChangeOperation operation = new PerformChangeOperation(BookChange.of(title, edits));
+		Change change = BookChange.of(title, edits);
+		change.initializeValidationData(new NullProgressMonitor());
+		PerformChangeOperation operation = new PerformChangeOperation(change);
 		operation.setUndoManager(RefactoringCore.getUndoManager(), title);
 		ResourcesPlugin.getWorkspace().run(operation, new NullProgressMonitor());
+		if (!operation.changeExecuted()) {
+			String why = operation.getValidationStatus() == null ? title : operation.getValidationStatus().toString();
+			throw new CoreException(new Status(IStatus.WARNING, FixDone.class, why));
+		}
 	}
 }

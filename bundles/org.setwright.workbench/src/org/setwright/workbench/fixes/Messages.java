@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 	public static String FixDone_notDone;
 	public static String NewFile_name;
+	public static String NewFile_there;
 	public static String NewSettingHandler_noBook;
 	public static String SettingDialog_add;
 	public static String SettingDialog_always;
@@ -16,6 +17,9 @@ final class Messages extends NLS {
 	public static String SettingDialog_message;
 	public static String SettingDialog_name;
 	public static String SettingDialog_needed;
+	public static String SettingDialog_noMeaning;
+	public static String SettingDialog_noName;
+	public static String SettingDialog_noValues;
 	public static String SettingDialog_onlyProposed;
 	public static String SettingDialog_title;
 	public static String SettingDialog_values;

@@ -115,17 +115,18 @@ final class SettingDialog extends TitleAreaDialog {
 		return new ShopSettingDraft(name.getText(), group.getText(), meaning.getText(), values.getText(), needed);
 	}
 
-	/** An empty field is no mistake yet, so its complaint is a hint until everything is filled in. */
+	/** An empty field is no mistake yet, so what it lacks is a hint. */
 	private void changed() {
 		if (where == null) {
 			return;
 		}
 		where.setEnabled(need.getSelectionIndex() == WHERE);
 		added = adding.added(draft());
-		boolean empty = name.getText().isBlank() || meaning.getText().isBlank() || values.getText().isBlank();
-		Optional<String> refusal = added.refusals().stream().findFirst();
-		setErrorMessage(empty ? null : refusal.orElse(null));
-		setMessage(empty ? refusal.orElse(Messages.SettingDialog_message) : Messages.SettingDialog_message);
+		Optional<String> lacking = name.getText().isBlank() ? Optional.of(Messages.SettingDialog_noName)
+				: meaning.getText().isBlank() ? Optional.of(Messages.SettingDialog_noMeaning)
+				: values.getText().isBlank() ? Optional.of(Messages.SettingDialog_noValues) : Optional.empty();
+		setErrorMessage(lacking.isPresent() ? null : added.refusals().stream().findFirst().orElse(null));
+		setMessage(lacking.orElse(Messages.SettingDialog_message));
 		Button make = getButton(IDialogConstants.OK_ID);
 		if (make != null) {
 			make.setEnabled(added.refusals().isEmpty());

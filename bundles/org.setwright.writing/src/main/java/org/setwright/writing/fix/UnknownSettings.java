@@ -66,7 +66,7 @@ final class UnknownSettings {
 
 	private Fix asked(String word) {
 		String name = word.equals(ShopWords.word(word)) ? ShopWords.name(word) : word;
-		return Fix.asking("Make \"" + name + "\" a setting of the shop's own ...",
+		return Fix.asking("Make \"" + name + "\" a setting of the shop's own\u2026",
 				"Asks what it means and what may be set, and writes it into settings.yaml. From then on rules, tables and jobs of this book know it.",
 				newSetting.guess(word));
 	}

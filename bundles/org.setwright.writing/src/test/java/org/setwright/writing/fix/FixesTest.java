@@ -121,7 +121,7 @@ class FixesTest {
 		Desk desk = Desk.with(rule("one", ANY, "propose( MISTING, ONCE_A_DAY );") + "\n" + rule("two", "not OutdoorUnit( )", "propose( MISTING, OFF );"));
 		Fix fix = new Fixes(desk.manuscript()).of(desk.problems().get(0), desk.text(Desk.FILE)).stream().filter(f -> f.setting().isPresent()).findFirst()
 				.orElseThrow();
-		assertEquals("Make \"misting\" a setting of the shop's own ...", fix.title());
+		assertEquals("Make \"misting\" a setting of the shop's own\u2026", fix.title());
 		ShopSettingDraft guessed = fix.setting().get();
 		assertEquals(new ShopSettingDraft("misting", "", "", "once a day, off", ""), guessed);
 		NewSetting.Added refused = new NewSetting(desk.manuscript()).added(guessed);
