@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.swt.widgets.Widget;
 
@@ -40,6 +42,21 @@ final class NativeName {
 				set(child(handle(item, PARTS.get(0))), NAME, name);
 			} catch (ReflectiveOperationException | LinkageError notOffered) {
 				// stays as it is, see above
+			}
+		}
+	}
+
+	/** Has the system's own cursor stand in a cell, so that it tells which; the row is the one picked. */
+	static void cursor(Table table, int row, TableColumn column) {
+		if (gtk()) {
+			try {
+				long path = (long) inside("gtk.GTK", "gtk_tree_path_new").invoke(null); //$NON-NLS-1$ //$NON-NLS-2$
+				inside("gtk.GTK", "gtk_tree_path_append_index", long.class, int.class).invoke(null, path, row); //$NON-NLS-1$ //$NON-NLS-2$
+				inside("gtk.GTK", "gtk_tree_view_set_cursor", long.class, long.class, long.class, boolean.class) //$NON-NLS-1$ //$NON-NLS-2$
+						.invoke(null, handle(table, PARTS.get(0)), path, handle(column, PARTS.get(0)), false);
+				inside("gtk.GTK", "gtk_tree_path_free", long.class).invoke(null, path); //$NON-NLS-1$ //$NON-NLS-2$
+			} catch (ReflectiveOperationException | LinkageError notOffered) {
+				// the row is told, and the cell in the description of the table
 			}
 		}
 	}

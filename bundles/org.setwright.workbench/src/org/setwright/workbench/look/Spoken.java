@@ -4,6 +4,7 @@ import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Table;
 
 /** What a screen reader says of a control that has no label of its own. */
 public final class Spoken {
@@ -26,6 +27,13 @@ public final class Spoken {
 					event.result = event.childID == ACC.CHILDID_SELF ? (String) control.getData(KEY) : event.result;
 				}
 			});
+		}
+	}
+
+	/** Has the cell of {@code column} in the one row that is picked said, where the system tells no more than the row. @param column from 0 */
+	public static void cell(Table table, int column) {
+		if (table.getSelectionCount() == 1 && column >= 0 && column < table.getColumnCount()) {
+			NativeName.cursor(table, table.getSelectionIndex(), table.getColumn(column));
 		}
 	}
 

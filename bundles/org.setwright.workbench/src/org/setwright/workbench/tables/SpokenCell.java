@@ -7,6 +7,7 @@ import org.setwright.workbench.look.Spoken;
 /** Tells a screen reader the cell with the cursor, because by itself it only tells the row. */
 final class SpokenCell {
 	private final Table table;
+	private RowMarks.Cell said = new RowMarks.Cell(-1, -1);
 
 	SpokenCell(Table table) {
 		this.table = table;
@@ -14,7 +15,13 @@ final class SpokenCell {
 
 	/** Says the cell of {@code of} with the cursor, if that is another than before. */
 	void at(TableDocument of, int row, int column) {
+		RowMarks.Cell now = new RowMarks.Cell(row, column);
+		boolean beside = said.row() == row && said.column() != column;
+		said = now;
 		Spoken.more(table, words(of, row, column));
+		if (beside) {
+			Spoken.cell(table, column + 1);
+		}
 	}
 
 	/** @return for example "outdoor unit maker, row 2: Norrvik", and what is wrong with it */
