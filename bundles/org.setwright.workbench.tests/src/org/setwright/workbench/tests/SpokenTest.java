@@ -92,8 +92,27 @@ class SpokenTest {
 				Spoken.as(control, "größer");
 				Spoken.more(control, "and more");
 				assertEquals(List.of("größer"), Heard.names(control).stream().distinct().toList(), control.toString());
+				Spoken.as(control, "&File: A && B");
+				assertEquals(List.of("File: A & B"), Heard.names(control).stream().distinct().toList(), control.toString());
 				assertEquals("and more", Heard.description(control), control.toString());
 			}
+		} finally {
+			shell.dispose();
+		}
+	}
+
+	@Test
+	void aFieldOfThePlatformIsCalledByTheWordsBeforeIt() throws Exception {
+		Shell shell = new Shell();
+		try {
+			new Label(shell, SWT.NONE).setText("What does the shop call the &job?");
+			Text field = new Text(shell, SWT.NONE);
+			Text after = new Text(shell, SWT.NONE);
+			while (shell.getDisplay().readAndDispatch()) {
+				// the platform tells of new widgets when there is nothing else to do
+			}
+			assertEquals(List.of("What does the shop call the job?"), Heard.names(field));
+			assertEquals(List.of(""), Heard.names(after));
 		} finally {
 			shell.dispose();
 		}

@@ -19,15 +19,20 @@ public final class Spoken {
 	public static void as(Control control, String name) {
 		boolean first = control.getData(KEY) == null;
 		control.setData(KEY, name);
-		NativeName.name(control, name);
+		NativeName.name(control, plain(name));
 		if (first) {
 			control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
 				@Override
 				public void getName(AccessibleEvent event) {
-					event.result = event.childID == ACC.CHILDID_SELF ? (String) control.getData(KEY) : event.result;
+					event.result = event.childID == ACC.CHILDID_SELF ? plain((String) control.getData(KEY)) : event.result;
 				}
 			});
 		}
+	}
+
+	/** @return {@code label} without the signs that say which letter is its key */
+	static String plain(String label) {
+		return label.replaceAll("&(\\S)", "$1"); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	/** Has the cell of {@code column} in the one row that is picked said, where the system tells no more than the row. @param column from 0 */

@@ -1,12 +1,17 @@
 package org.setwright.workbench.look;
 
+import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.swt.widgets.Widget;
 
-/** Has every sign of a tool bar that shows no words called by its tip, the platform's own signs included. */
+/** Names what nobody named, the platform's own windows included: a sign of a tool bar by its tip, a field by the words before it. */
 public final class SpokenSigns {
 	/** Under this key a sign knows its name. */
 	static final String KEY = SpokenSigns.class.getName();
@@ -23,11 +28,19 @@ public final class SpokenSigns {
 		display.addFilter(SWT.Paint, e -> name(e.widget));
 	}
 
+	private static Optional<String> before(Text field) {
+		List<Control> beside = List.of(field.getParent().getChildren());
+		int at = beside.indexOf(field);
+		return at > 0 && beside.get(at - 1) instanceof Label label && !label.getText().isBlank() ? Optional.of(label.getText()) : Optional.empty();
+	}
+
 	private static void name(Widget widget) {
 		if (widget instanceof ToolBar bar) {
 			for (ToolItem item : bar.getItems()) {
 				name(item);
 			}
+		} else if (widget instanceof Text field && field.getData(Spoken.KEY) == null) {
+			before(field).ifPresent(words -> NativeName.name(field, Spoken.plain(words)));
 		} else if (widget instanceof ToolItem item && item.getText().isEmpty() && item.getToolTipText() != null
 				&& !item.getToolTipText().equals(item.getData(KEY))) {
 			item.setData(KEY, item.getToolTipText());

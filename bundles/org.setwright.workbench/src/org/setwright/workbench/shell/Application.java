@@ -14,6 +14,7 @@ public final class Application implements IApplication {
 	public Object start(IApplicationContext context) {
 		Display display = PlatformUI.createDisplay();
 		SpokenSigns.on(display);
+		HidingTips.on(display);
 		Ground.chosen().draw();
 		try {
 			int ended = PlatformUI.createAndRunWorkbench(display, new ShellAdvisor());
