@@ -23,7 +23,7 @@ class FormatsTest {
 	@Test
 	void everySampleOfTheDescriptionIsSound() throws IOException {
 		List<MatchResult> samples = SAMPLE.matcher(Files.readString(Path.of("FORMATS.md"))).results().toList();
-		assertEquals(4, samples.size());
+		assertEquals(5, samples.size());
 		for (MatchResult sample : samples) {
 			assertEquals(List.of(), problems(sample), sample.group(3));
 		}
@@ -34,6 +34,8 @@ class FormatsTest {
 			return TableReader.read("tables/a.csv", sample.group(3)).problems();
 		} else if (" book.yaml".equals(sample.group(2))) {
 			return BookDetails.read(sample.group(3)).problems();
+		} else if ((" " + ShopSettings.FILE).equals(sample.group(2))) {
+			return ShopSettingsReader.read(sample.group(3), Trade.catalogue()).problems();
 		}
 		return JobReader.read("jobs/a.yaml", sample.group(3), Trade.catalogue()).problems();
 	}

@@ -33,6 +33,12 @@ public final class Delivery {
 			case CSV -> csv(report);
 			case SVG -> report.svg();
 		};
+		print(answer);
+		return report.exitCode();
+	}
+
+	/** Prints {@code answer} as it is, whatever form was asked for. */
+	public void print(String answer) {
 		try {
 			surroundings.out().write(answer.getBytes(StandardCharsets.UTF_8));
 			surroundings.out().flush();
@@ -42,7 +48,6 @@ public final class Delivery {
 				throw Refusal.couldNotRun("The answer could not be written out (" + reason + ").");
 			}
 		}
-		return report.exitCode();
 	}
 
 	private String text(Report report) {

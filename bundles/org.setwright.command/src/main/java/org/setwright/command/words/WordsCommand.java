@@ -1,12 +1,15 @@
 package org.setwright.command.words;
 
 import java.util.concurrent.Callable;
+import org.setwright.book.JobSchema;
 import org.setwright.command.answer.Delivery;
+import org.setwright.command.answer.ExitCode;
 import org.setwright.command.answer.Refusal;
 import org.setwright.command.opening.BookOption;
 import org.setwright.command.terminal.Surroundings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Looks up the trade's words. */
@@ -14,6 +17,8 @@ import picocli.CommandLine.Parameters;
 public final class WordsCommand implements Callable<Integer> {
 	@Parameters(arity = "0..*", paramLabel = "WORD", description = "A name or a part of one; everything when left out.")
 	private String[] words = {};
+	@Option(names = "--schema", description = "Print a JSON Schema of the book's job files instead, for editors that complete and check by one.")
+	private boolean schema;
 	@Mixin
 	private final Delivery delivery;
 	@Mixin
@@ -27,6 +32,10 @@ public final class WordsCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		if (schema) {
+			delivery.print(JobSchema.of(book.catalogue()));
+			return ExitCode.FINE;
+		}
 		String wanted = String.join(" ", words).strip();
 		WordsReport report = WordsReport.about(wanted, book.catalogue());
 		if (report.entries().isEmpty()) {
