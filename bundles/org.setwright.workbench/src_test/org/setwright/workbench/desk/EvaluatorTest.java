@@ -41,6 +41,19 @@ class EvaluatorTest {
 	}
 
 	@Test
+	void settingsOfTheShopsOwnCountWhileTheyAreTyped() throws IOException {
+		String settings = "settings:\n  - setting: pump exercise\n    meaning: Turns it.\n    values: [off, daily]\n    needed: OutdoorUnit( )\n";
+		Evaluation typed = TestBook.typing("settings.yaml", settings);
+		assertTrue(typed.runs());
+		assertNotSame(TestBook.saved().rules(), typed.rules());
+		assertEquals("pump exercise", typed.book().settings().own().get(0).setting().label());
+		assertTrue(typed.outcome(TestBook.LARCH_LANE).orElseThrow().settings().stream().anyMatch(s -> s.setting().label().equals("pump exercise")));
+		Evaluation faulty = TestBook.typing("settings.yaml", settings.replace("OutdoorUnit", "OutdorUnit"));
+		assertFalse(faulty.runs());
+		assertEquals(5, faulty.problemsIn("settings.yaml").get(0).at().line());
+	}
+
+	@Test
 	void aMistakeInTheRulesStopsEveryJobAndSaysWhere() throws IOException {
 		Evaluation typed = TestBook.typing(RULES, text(RULES).replace("OutdoorUnit( $s", "OutdorUnit( $s"));
 		assertFalse(typed.runs());

@@ -47,6 +47,19 @@ class LiveTallyTest {
 	}
 
 	@Test
+	void rulesAreCountedOnceTheShopHasDescribedTheirSettingAndAgainWhenItSaysOtherThings() {
+		String misting = rule("mist", "OutdoorUnit( stages == 2 )", "propose( MISTING, DAILY );");
+		assertFalse(count(desk(ONE + misting)).of("mist").isPresent());
+		String settings = "settings:\n  - setting: misting\n    meaning: Wets the coil.\n    values: [off, daily]\n";
+		assertEquals("{STANDS=[b], HELD_OPEN=[c], SILENT=[a, d]}", said(count(desk(ONE + misting).and("settings.yaml", settings)).of("mist").orElseThrow()));
+		Tally without = count(desk(ONE + misting).and("settings.yaml", settings.replace("[off, daily]", "[off]")));
+		assertTrue(without.of("mist").orElseThrow().stale());
+		assertFalse(without.of("one").orElseThrow().stale());
+		Tally faulty = count(desk(ONE + misting).and("settings.yaml", settings + "    needed: OutdorUnit( )\n"));
+		assertEquals("{STANDS=[b], HELD_OPEN=[c], SILENT=[a, d]}", said(faulty.of("mist").orElseThrow()));
+	}
+
+	@Test
 	void aDisputeIsNeitherWonNorLost() {
 		Tally tally = count(desk(TWO + CODE.replace("\"code or safety\"", "shop practice")));
 		assertEquals("{DISPUTED=[b], HELD_OPEN=[c], SILENT=[a, d]}", said(tally.of("two").orElseThrow()));
