@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.setwright.book.Position;
+import org.setwright.book.ShopSettings;
 import org.setwright.workbench.folder.Places;
 import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.look.Spoken;
@@ -79,7 +80,8 @@ public final class MentionList extends PopupDialog {
 	}
 
 	private static Icon icon(String path) {
-		return path.startsWith("jobs/") ? Icon.JOB : path.startsWith("tables/") ? Icon.TABLE : Icon.RULE; //$NON-NLS-1$ //$NON-NLS-2$
+		return path.startsWith("jobs/") ? Icon.JOB : path.startsWith("tables/") ? Icon.TABLE //$NON-NLS-1$ //$NON-NLS-2$
+				: path.equals(ShopSettings.FILE) ? Icon.SETUP : Icon.RULE;
 	}
 
 	@Override

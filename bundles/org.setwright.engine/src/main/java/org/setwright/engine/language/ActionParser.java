@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.setwright.book.Position;
+import org.setwright.book.ShopSettings;
 import org.setwright.engine.language.TokenReader.Lost;
 import org.setwright.trade.catalogue.Catalogue;
 import org.setwright.trade.catalogue.CautionKind;
@@ -75,7 +76,8 @@ final class ActionParser {
 		Optional<Setting> setting = catalogue.setting(id.text());
 		if (setting.isEmpty()) {
 			in.unknownWord(id, "There is no setting \"" + id.text() + "\".",
-					catalogue.settings().stream().map(Setting::id).toList());
+					catalogue.settings().stream().map(Setting::id).toList(),
+					"Look it up in the catalogue, or describe it in " + ShopSettings.FILE + " as a setting of the shop's own.");
 			throw new Lost();
 		}
 		in.expect(",", how);

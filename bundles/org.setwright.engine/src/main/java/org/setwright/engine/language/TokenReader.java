@@ -92,9 +92,14 @@ final class TokenReader {
 
 	/** Records that {@code token} is no known word, with the nearest right one. */
 	void unknownWord(Token token, String what, Collection<String> known) {
+		unknownWord(token, what, known, "Look the word up in the catalogue.");
+	}
+
+	/** The same. @param otherwise what to do when none is near, and there are too many to list */
+	void unknownWord(Token token, String what, Collection<String> known, String otherwise) {
 		fault(token, what, Nearest.to(token.text(), known).map(n -> "Did you mean " + n + "?")
-				.orElseGet(() -> known.size() <= 12 ? "Write one of: " + String.join(", ", known) + "."
-						: "Look the word up in the catalogue."), Nearest.several(token.text(), known, MOST_OFFERED));
+				.orElseGet(() -> known.size() <= 12 ? "Write one of: " + String.join(", ", known) + "." : otherwise),
+				Nearest.several(token.text(), known, MOST_OFFERED));
 	}
 
 	/** Records a problem and gives the rule up. Declared to return so that callers can return it. */

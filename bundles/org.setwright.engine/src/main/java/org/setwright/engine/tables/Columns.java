@@ -87,7 +87,7 @@ final class Columns {
 
 	private static Problem unknown(Table.Cell cell, String what, String word, List<String> known) {
 		return Problem.error(cell.at(), what, Nearest.to(word, known).map(n -> "Did you mean \"" + n + "\"?")
-				.orElse("Name a fact and its field, such as outdoor unit maker, or => and a setting."))
+				.orElse("Name a fact and its field, such as outdoor unit maker, or => and a setting; the shop's own are described in settings.yaml."))
 				.instead(word, Nearest.several(word, known, 3));
 	}
 }

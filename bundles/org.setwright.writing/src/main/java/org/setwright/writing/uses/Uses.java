@@ -90,6 +90,6 @@ public final class Uses {
 
 	/** @return where {@code thing} comes from: what the shop says of a setting of its own, the rules that make a finding or propose a setting; empty for what the catalogue defines */
 	public List<Mention> definitions(Thing thing) {
-		return of(thing).stream().filter(Mention::defines).toList();
+		return of(thing).stream().filter(Mention::defines).sorted(Comparator.comparing(m -> !m.path().equals(ShopSettings.FILE))).toList();
 	}
 }

@@ -101,6 +101,6 @@ class ShopRenamingTest {
 	void whereASettingComesFromBeginsWithWhatTheShopSaysOfIt() {
 		Desk desk = desk();
 		List<String> from = Uses.in(desk.manuscript()).definitions(at(desk, Desk.FILE, "MISTING")).stream().map(Mention::path).distinct().toList();
-		assertEquals(List.of("rules/test.drl", "settings.yaml", "tables/t.csv"), from);
+		assertEquals(List.of("settings.yaml", "rules/test.drl", "tables/t.csv"), from);
 	}
 }
