@@ -23,4 +23,9 @@ class ReaderFuzzTest {
 	void noBytesBreakTheDecoder(byte[] bytes) {
 		FileContents.decode("book.yaml", bytes).text().ifPresent(BookDetails::read);
 	}
+
+	@FuzzTest(maxDuration = "2m")
+	void noTextBreaksTheReaderOfSettings(FuzzedDataProvider data) {
+		ShopSettingsReader.read(data.consumeRemainingAsString(), Trade.catalogue());
+	}
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -154,6 +155,28 @@ class ShopSettingsTest {
 	@Test
 	void twoOfOneNameAreRefused() {
 		assertTrue(problems(ONE + ONE.substring(ONE.indexOf("  -")).replace("water panel", "Water-Panel")).contains("on line 2"));
+	}
+
+	@Test
+	void nothingThatStandsInTheFileMakesReadingFail() {
+		Random random = new Random(11);
+		String signs = "[]{}:-,#'\"\n\t &*!|>~ °\u0000aZ9";
+		int sound = 0;
+		for (int i = 0; i < 3000; i++) {
+			StringBuilder text = new StringBuilder(ONE);
+			for (int change = random.nextInt(4); change >= 0; change--) {
+				int at = random.nextInt(text.length());
+				if (random.nextBoolean()) {
+					text.deleteCharAt(at);
+				} else {
+					text.insert(at, signs.charAt(random.nextInt(signs.length())));
+				}
+			}
+			ShopSettingsText read = read(text.toString());
+			assertTrue(read.sound() || read.problems().stream().allMatch(p -> !p.what().isBlank() && !p.remedy().isBlank()), text.toString());
+			sound += read.sound() ? 1 : 0;
+		}
+		assertTrue(sound > 100 && sound < 2900, "both kinds have to occur, not " + sound + " sound ones");
 	}
 
 	@Test
