@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
@@ -18,10 +17,11 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.check.cases.Accepting;
+import org.setwright.workbench.look.EvenHead;
 import org.setwright.workbench.look.Spoken;
 
 /** Asks who accepts new outcomes, and why; shows what changes. */
-final class AcceptDialog extends TitleAreaDialog {
+final class AcceptDialog extends EvenHead.Dialog {
 	private static final int WIDTH = 520;
 	private static final int LINES = 6;
 	private final List<CaseLine.OfPoint> points;

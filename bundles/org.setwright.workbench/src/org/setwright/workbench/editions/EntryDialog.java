@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -16,10 +15,11 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.editions.kept.Who;
+import org.setwright.workbench.look.EvenHead;
 import org.setwright.workbench.look.Spoken;
 
 /** Asks for some lines of text, and for who writes them where Git does not know. */
-class EntryDialog extends TitleAreaDialog {
+class EntryDialog extends EvenHead.Dialog {
 	private static final int WIDTH = 560;
 	private static final int LINES = 8;
 	private final Entry entry;

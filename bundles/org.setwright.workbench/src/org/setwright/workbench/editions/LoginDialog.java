@@ -3,7 +3,6 @@ package org.setwright.workbench.editions;
 import java.util.Optional;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
@@ -14,10 +13,11 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.editions.git.Login;
+import org.setwright.workbench.look.EvenHead;
 import org.setwright.workbench.look.Spoken;
 
 /** Asks for a name and a password for another place. Neither is kept here. */
-final class LoginDialog extends TitleAreaDialog {
+final class LoginDialog extends EvenHead.Dialog {
 	private static final int WIDTH = 320;
 	private final String where;
 	private Text user;

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -19,12 +18,13 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.setwright.book.ShopSettingDraft;
 import org.setwright.trade.catalogue.Setting;
+import org.setwright.workbench.look.EvenHead;
 import org.setwright.workbench.look.Spoken;
 import org.setwright.writing.shop.NewSetting;
 import org.setwright.writing.text.TextEdit;
 
 /** Asks what a setting of the shop's own means and may be, and says at once what is still missing. */
-final class SettingDialog extends TitleAreaDialog {
+final class SettingDialog extends EvenHead.Dialog {
 	private static final int WIDTH = 460;
 	private static final int ONLY_PROPOSED = 0;
 	private static final int ALWAYS = 1;

@@ -4,7 +4,6 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
-import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -13,6 +12,7 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import org.setwright.book.Book;
 import org.setwright.workbench.desk.Desk;
 import org.setwright.workbench.desk.Evaluation;
+import org.setwright.workbench.look.EvenHead;
 import org.setwright.workbench.look.Type;
 
 /** Imports jobs from a CSV file into the open book, or into another folder. */
@@ -34,7 +34,7 @@ public final class ImportHandler extends AbstractHandler {
 
 	private static void open(IWorkbenchWindow window, Book book) {
 		ImportWizard wizard = new ImportWizard(book);
-		WizardDialog dialog = new WizardDialog(window.getShell(), wizard);
+		EvenHead.Wizard dialog = new EvenHead.Wizard(window.getShell(), wizard);
 		Point wanted = Type.room(window.getShell(), LETTERS, LINES);
 		Rectangle screen = window.getShell().getMonitor().getClientArea();
 		dialog.setPageSize(Math.min(wanted.x, screen.width * AT_MOST / 10), Math.min(wanted.y, screen.height * AT_MOST / 10 - CHROME_LINES * wanted.y / LINES));

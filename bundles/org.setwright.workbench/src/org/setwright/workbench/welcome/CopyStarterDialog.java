@@ -5,7 +5,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
@@ -17,9 +16,10 @@ import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.setwright.workbench.look.EvenHead;
 
 /** Asks where the copy of the starter book goes. */
-final class CopyStarterDialog extends TitleAreaDialog {
+final class CopyStarterDialog extends EvenHead.Dialog {
 	private static final int WIDTH_IN_CHARACTERS = 56;
 	private Text place;
 	private Text name;
