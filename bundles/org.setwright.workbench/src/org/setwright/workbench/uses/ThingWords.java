@@ -35,6 +35,6 @@ public final class ThingWords {
 
 	/** @return the same for anything that is called so and means that */
 	public static String line(String label, String meaning) {
-		return NLS.bind(Messages.ThingWords_line, label, meaning);
+		return meaning.isEmpty() ? label : NLS.bind(Messages.ThingWords_line, label, meaning);
 	}
 }

@@ -55,7 +55,7 @@ class OwnSettingsTest {
 	@Test
 	void wordsExplainsThemAndPrintsASchemaThatKnowsThem() {
 		String words = out("words", "pump exercise");
-		assertTrue(words.contains("Turns the pump.") && words.contains("PUMP_EXERCISE") && words.contains("daily"), words);
+		assertTrue(words.contains("Turns the pump.") && words.contains("PUMP_EXERCISE") && words.contains("daily (DAILY)\n"), words);
 		assertTrue(out("words", "--schema").contains("\"pump exercise\""));
 	}
 

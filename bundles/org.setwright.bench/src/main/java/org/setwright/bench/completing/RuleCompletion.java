@@ -146,7 +146,7 @@ final class RuleCompletion {
 
 	private void values(int from, Domain domain, String after) {
 		if (domain instanceof Domain.Choices choices) {
-			choices.options().forEach(o -> add(from, o.id() + after, o.label() + ": " + o.meaning(), false));
+			choices.options().forEach(o -> add(from, o.id() + after, o.meaning().isEmpty() ? o.label() : o.label() + ": " + o.meaning(), false));
 		} else if (domain instanceof Domain.YesNo) {
 			add(from, "YES" + after, "", false);
 			add(from, "NO" + after, "", false);

@@ -73,7 +73,7 @@ record WordsReport(List<Entry> entries, boolean brief) implements Report {
 			page.line(4, Style.QUIET, entry.allowed());
 		}
 		for (Domain.Choices.Option option : entry.options()) {
-			page.row(4, new Cell(1, Style.QUIET, "-"), Cell.rest(Style.QUIET, option.label() + " (" + option.id() + "): " + option.meaning()));
+			page.row(4, new Cell(1, Style.QUIET, "-"), Cell.rest(Style.QUIET, option.label() + " (" + option.id() + ")" + (option.meaning().isEmpty() ? "" : ": " + option.meaning())));
 		}
 		if (!entry.note().isEmpty()) {
 			page.line(4, Style.QUIET, entry.note());
