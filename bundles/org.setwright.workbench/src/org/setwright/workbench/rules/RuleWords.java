@@ -15,10 +15,16 @@ final class RuleWords {
 			"propose", "find", "caution", "startUp"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 	private static final Pattern PIECE = Pattern.compile("(?<comment>//[^\\n]*|/\\*(?s:.*?)(?:\\*/|\\z))" //$NON-NLS-1$
 			+ "|(?<string>\"(?:\\\\.|[^\"\\\\\\n])*\"?)" //$NON-NLS-1$
-			+ "|(?<annotation>@\\w+)" //$NON-NLS-1$
+			+ "|(?<annotation>@\\w+)(?<said>\\s*\\(\\s*[^()\"'\\n]*\\))?" //$NON-NLS-1$
 			+ "|(?<word>[$\\p{L}_][\\p{L}\\p{N}_]*)" //$NON-NLS-1$
 			+ "|(?<number>\\d+(?:\\.\\d+)?)"); //$NON-NLS-1$
 
+	private static final Pattern AUTHORITY = Pattern.compile("@authority\\s*\\(\\s*$"); //$NON-NLS-1$
+	private static final Pattern SETTING = Pattern.compile("(?:propose\\s*\\(|\\{\\s*setting)\\s*$"); //$NON-NLS-1$
+	private static final Pattern NAMED = Pattern.compile("[:.]\\s*$"); //$NON-NLS-1$
+	private static final Pattern COMPARED = Pattern.compile("\\s*(?:[=!]=|[<>]|(?:not\\s+)?in\\s*\\(|matches\\b)"); //$NON-NLS-1$
+	/** How far to look for what a word stands beside. */
+	private static final int BESIDE = 40;
 	private static final Pattern READING = Pattern.compile("\\{[^{}]*\\}"); //$NON-NLS-1$
 
 	private RuleWords() {
@@ -29,7 +35,11 @@ final class RuleWords {
 		List<Stretch> stretches = new ArrayList<>();
 		Matcher piece = PIECE.matcher(text);
 		while (piece.find()) {
-			Ink ink = ink(piece);
+			if (piece.group("annotation") != null) { //$NON-NLS-1$
+				annotation(piece, stretches);
+				continue;
+			}
+			Ink ink = ink(piece, text);
 			if (ink == Ink.STRING) {
 				quoted(piece.group(), piece.start(), stretches);
 			} else if (ink != Ink.TEXT) {
@@ -37,6 +47,17 @@ final class RuleWords {
 			}
 		}
 		return stretches;
+	}
+
+	/** What an annotation says without quotation marks belongs to it; an authority is told apart from a reason. */
+	private static void annotation(Matcher piece, List<Stretch> stretches) {
+		stretch(piece.start(), piece.end("annotation") - piece.start(), Ink.ANNOTATION, stretches); //$NON-NLS-1$
+		String said = piece.group("said"); //$NON-NLS-1$
+		if (said != null && piece.group("annotation").equals("@authority")) { //$NON-NLS-1$ //$NON-NLS-2$
+			String words = said.substring(said.indexOf('(') + 1, said.length() - 1);
+			int start = piece.start("said") + said.indexOf('(') + 1 + words.length() - words.stripLeading().length(); //$NON-NLS-1$
+			stretch(start, words.strip().length(), Ink.AUTHORITY, stretches);
+		}
 	}
 
 	/** Readings between braces stand out from the words around them. */
@@ -57,25 +78,29 @@ final class RuleWords {
 		}
 	}
 
-	private static Ink ink(Matcher piece) {
+	private static Ink ink(Matcher piece, String text) {
+		String before = text.substring(Math.max(0, piece.start() - BESIDE), piece.start());
 		if (piece.group("comment") != null) { //$NON-NLS-1$
 			return Ink.COMMENT;
 		} else if (piece.group("string") != null) { //$NON-NLS-1$
-			return Ink.STRING;
-		} else if (piece.group("annotation") != null) { //$NON-NLS-1$
-			return Ink.ANNOTATION;
+			return AUTHORITY.matcher(before).find() ? Ink.AUTHORITY : Ink.STRING;
 		} else if (piece.group("number") != null) { //$NON-NLS-1$
 			return Ink.CONSTANT;
 		}
-		return word(piece.group());
+		return word(piece.group(), before, text.substring(piece.end(), Math.min(text.length(), piece.end() + BESIDE)));
 	}
 
-	private static Ink word(String word) {
+	private static Ink word(String word, String before, String after) {
 		if (KEYWORDS.contains(word)) {
 			return Ink.KEYWORD;
+		} else if (SETTING.matcher(before).find()) {
+			return Ink.SETTING;
 		} else if (word.length() > 1 && word.equals(word.toUpperCase(Locale.ROOT)) && Character.isLetter(word.charAt(0))) {
 			return Ink.CONSTANT;
+		} else if (Character.isUpperCase(word.charAt(0))) {
+			return Ink.FACT;
 		}
-		return Character.isUpperCase(word.charAt(0)) ? Ink.FACT : Ink.TEXT;
+		boolean field = !word.startsWith("$") && (NAMED.matcher(before).find() || COMPARED.matcher(after).lookingAt()); //$NON-NLS-1$
+		return field ? Ink.FIELD : Ink.TEXT;
 	}
 }

@@ -11,7 +11,18 @@ class RuleWordsTest {
 	void everyKindOfWordHasItsColour() {
 		String rule = "rule \"say when\" // then\n@because( \"x\" )\nOutdoorUnit( stages >= 2, kind == AIR_CONDITIONER )\n/* end */";
 		assertEquals(List.of("KEYWORD rule", "STRING \"say when\"", "COMMENT // then", "ANNOTATION @because", "STRING \"x\"",
-				"FACT OutdoorUnit", "CONSTANT 2", "CONSTANT AIR_CONDITIONER", "COMMENT /* end */"), words(rule));
+				"FACT OutdoorUnit", "FIELD stages", "CONSTANT 2", "FIELD kind", "CONSTANT AIR_CONDITIONER", "COMMENT /* end */"), words(rule));
+	}
+
+	@Test
+	void settingsAuthoritiesAndFieldsAreToldApartFromValues() {
+		assertEquals(List.of("KEYWORD propose", "SETTING COOL_STAGES", "CONSTANT TWO"), words("propose( COOL_STAGES, TWO );"));
+		assertEquals(List.of("ANNOTATION @authority", "AUTHORITY shop practice"), words("@authority( shop practice )"));
+		assertEquals(List.of("ANNOTATION @authority", "AUTHORITY \"maker's instructions\""), words("@authority( \"maker's instructions\" )"));
+		assertEquals(List.of("ANNOTATION @source"), words("@source( common practice: yes )"));
+		assertEquals(List.of("FACT Wire", "FIELD colour", "FIELD gauge", "KEYWORD not", "KEYWORD in", "CONSTANT AWG"),
+				words("Wire( $c : colour, gauge not in ( AWG ) )"));
+		assertEquals(List.of("FIELD stages"), words("$unit.stages"));
 	}
 
 	@Test
