@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.setwright.book.Mend;
 import org.setwright.book.Position;
 import org.setwright.book.Problem;
 import org.setwright.book.ShopSetting;
@@ -34,13 +35,14 @@ final class Needs {
 		List<Problem> faults = new ArrayList<>();
 		for (ShopSetting own : settings.own()) {
 			own.neededAt().ifPresent(at -> RuleParser.conditions(at.file(), own.setting().requiredWhen(), settings.catalogue()).problems()
-					.forEach(p -> faults.add(new Problem(p.severity(), moved(p.at(), at), p.what(), p.remedy(), p.mend()))));
+					.forEach(p -> faults.add(new Problem(p.severity(), moved(p.at(), at, own.setting().requiredWhen().length()), p.what(), p.remedy(),
+							p.mend().filter(Mend.Replace.class::isInstance)))));
 		}
 		return faults;
 	}
 
-	/** The conditions stand on one line, somewhere in the file. */
-	private static Position moved(Position inConditions, Position at) {
-		return new Position(at.file(), at.line(), inConditions.line() == 1 ? at.column() + inConditions.column() - 1 : at.column());
+	/** The conditions stand on one line, somewhere in the file; what is missing at their end has no place there. */
+	private static Position moved(Position inConditions, Position at, int length) {
+		return new Position(at.file(), at.line(), inConditions.line() == 1 ? at.column() + inConditions.column() - 1 : at.column() + length);
 	}
 }

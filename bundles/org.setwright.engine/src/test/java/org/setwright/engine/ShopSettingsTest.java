@@ -10,9 +10,11 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.setwright.book.Book;
 import org.setwright.book.BookReader;
+import org.setwright.book.Mend;
 import org.setwright.book.Problem;
 import org.setwright.engine.outcome.SettingOutcome;
 import org.setwright.trade.Trade;
@@ -93,6 +95,24 @@ class ShopSettingsTest {
 		assertTrue(Edition.compile(book(settings, RULE)).edition().isEmpty());
 		String later = SETTINGS.replace("Humidifier( )", "Humidifier( controlledBy == CONTROLER )");
 		assertTrue(problems(later, RULE).stream().anyMatch(p -> p.startsWith("settings.yaml:5:41: ") && p.contains("CONTROLLER")), problems(later, RULE).toString());
+	}
+
+	@Test
+	void conditionsAloneStandThere() {
+		for (String no : List.of("then", "Humidifier( ) then", "Humidifier( ) then propose( COOL_STAGES, 1 );", "Humidifier( ) end")) {
+			assertTrue(Edition.compile(book(SETTINGS.replace("Humidifier( )", no), RULE)).edition().isEmpty(), no);
+		}
+	}
+
+	@Test
+	void aSlipInConditionsIsMendedInItsPlaceAndWhatIsMissingAtTheirEndIsOnlyTold() {
+		String slip = SETTINGS.replace("Humidifier( )", "Humidifer( )");
+		assertEquals(List.of(Optional.of(new Mend.Replace("Humidifer", List.of("Humidifier", "Dehumidifier")))), mends(slip));
+		assertTrue(mends(SETTINGS.replace("Humidifier( )", "Humidifier(")).stream().allMatch(Optional::isEmpty));
+	}
+
+	private static List<Optional<Mend>> mends(String settings) {
+		return Edition.compile(book(settings, RULE)).problems().stream().map(Problem::mend).toList();
 	}
 
 	@Test

@@ -26,6 +26,7 @@ public final class RuleParser {
 	}
 
 	private static final int MOST_LISTS = 3;
+	private static final String END_OF_CONDITIONS = "then";
 	private static final List<String> NOTES = List.of("authority", "because", "source");
 
 	private final Catalogue catalogue;
@@ -58,11 +59,14 @@ public final class RuleParser {
 	 * @param file for positions, which count from the beginning of {@code text}
 	 */
 	public static Conditions conditions(String file, String text, Catalogue catalogue) {
-		RuleParser parser = new RuleParser(file, text + "\nthen", catalogue);
+		RuleParser parser = new RuleParser(file, text + "\n" + END_OF_CONDITIONS, catalogue);
 		List<Condition> conditions = List.of();
 		try {
 			Token first = parser.in.peek();
-			conditions = new ConditionParser(parser.in, catalogue).until("then", new Scope(null));
+			conditions = new ConditionParser(parser.in, catalogue).until(END_OF_CONDITIONS, new Scope(null));
+			if (conditions.isEmpty() || parser.in.peek(1).kind() != Token.Kind.END) {
+				parser.in.lose(parser.in.peek(), "Here should be conditions, and nothing else.", "Write patterns such as Humidifier( controlledBy == CONTROLLER ).");
+			}
 			if (wide(conditions)) {
 				parser.in.fault(first, "Too many lists, such as wires, are looked through here, which could take forever.", "Ask for less.");
 			}
