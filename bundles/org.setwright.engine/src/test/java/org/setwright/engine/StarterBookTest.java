@@ -64,7 +64,7 @@ class StarterBookTest {
 
 	@Test
 	void everySettingOfTheCatalogueIsSettledOnSomeJob() {
-		Set<Setting> open = new LinkedHashSet<>(Trade.catalogue().settings());
+		Set<Setting> open = new LinkedHashSet<>(book.catalogue().settings());
 		OUTCOMES.values().forEach(o -> o.settings().stream().filter(s -> s.state() == State.SETTLED)
 				.forEach(s -> open.remove(s.setting())));
 		assertEquals(List.of(), open.stream().map(Setting::id).toList());

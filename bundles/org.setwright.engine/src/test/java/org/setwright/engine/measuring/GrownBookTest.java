@@ -27,7 +27,7 @@ class GrownBookTest {
 		assertEquals(rules, reading.rules().size());
 		assertEquals(List.of(), Reading.together(reading.rules()));
 		assertEquals(jobs, book.jobs().stream().map(JobCase::name).distinct().count());
-		assertEquals(rules, Edition.ofRules(reading.rules(), Trade.catalogue()).orElseThrow().rehearse(book.jobs().get(0).job()).standings().size());
+		assertEquals(rules, Edition.ofRules(reading.rules(), book.catalogue()).orElseThrow().rehearse(book.jobs().get(0).job()).standings().size());
 	}
 
 	@Test
