@@ -13,6 +13,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.contentassist.IContentAssistant;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IFileEditorInput;
@@ -20,7 +21,10 @@ import org.eclipse.ui.editors.text.TextEditor;
 import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.setwright.book.AtomicFile;
+import org.setwright.workbench.completing.OfferedWords;
+import org.setwright.workbench.folder.BookTexts;
 import org.setwright.workbench.uses.WordHover;
+import org.setwright.writing.completing.TableCompletion;
 
 /** The text of a table. Saving puts the whole file in place at once, so that a power cut leaves the old one or the new one. */
 final class TableTextEditor extends TextEditor {
@@ -34,7 +38,18 @@ final class TableTextEditor extends TextEditor {
 			public ITextHover getTextHover(ISourceViewer viewer, String contentType) {
 				return new WordHover();
 			}
+
+			@Override
+			public IContentAssistant getContentAssistant(ISourceViewer viewer) {
+				return OfferedWords.assistant((text, offset) -> new TableCompletion(BookTexts.catalogue()).at(text, offset));
+			}
 		});
+	}
+
+	@Override
+	protected void createActions() {
+		super.createActions();
+		setAction(OfferedWords.ACTION, OfferedWords.action(this));
 	}
 
 	@Override

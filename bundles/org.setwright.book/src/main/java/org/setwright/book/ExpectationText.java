@@ -29,6 +29,11 @@ public final class ExpectationText {
 	private ExpectationText() {
 	}
 
+	/** @return the words that stand for no value of a setting */
+	public static List<String> noValues() {
+		return WORDS;
+	}
+
 	/**
 	 * @param text a value of {@code setting}, perhaps with how far it may be off, or one of the words for no value
 	 * @param at kept as its place

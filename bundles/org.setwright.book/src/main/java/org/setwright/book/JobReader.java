@@ -32,6 +32,11 @@ public final class JobReader {
 		fields = new FieldNames(catalogue, problems);
 	}
 
+	/** @return every name that a line of a job file may begin with, in the order they are written */
+	public static List<String> names(Catalogue catalogue) {
+		return JobKeys.inOrder(catalogue);
+	}
+
 	/**
 	 * Never throws for what the text says.
 	 *
