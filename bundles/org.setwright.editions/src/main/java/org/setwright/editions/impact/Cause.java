@@ -1,5 +1,6 @@
 package org.setwright.editions.impact;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -14,6 +15,13 @@ public record Cause(List<Culprit> together) {
 
 	public Cause {
 		together = List.copyOf(together);
+	}
+
+	/** @return this together with {@code first} */
+	Cause with(Culprit first) {
+		List<Culprit> all = new ArrayList<>(List.of(first));
+		all.addAll(together);
+		return new Cause(all);
 	}
 
 	/** @return for people */

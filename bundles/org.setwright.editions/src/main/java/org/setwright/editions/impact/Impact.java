@@ -1,6 +1,7 @@
 package org.setwright.editions.impact;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.setwright.book.JobCase;
 import org.setwright.book.Problem;
+import org.setwright.book.ShopSettings;
 import org.setwright.check.Progress;
 import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.impact.Telling.Point;
@@ -18,6 +20,8 @@ import org.setwright.editions.reading.Shelf;
 import org.setwright.engine.Compilation;
 import org.setwright.engine.Disagreement;
 import org.setwright.engine.Edition;
+import org.setwright.engine.Rehearsal;
+import org.setwright.engine.language.Rule;
 import org.setwright.trade.catalogue.Job;
 
 /**
@@ -43,11 +47,14 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 		Compilation after = shelf.compiled(changes.after());
 		if (before.edition().isEmpty() || after.edition().isEmpty()) {
 			BookAt faulty = before.edition().isEmpty() ? changes.before() : changes.after();
-			Problem first = (before.edition().isEmpty() ? before : after).problems().stream()
-					.filter(p -> p.severity() == Problem.Severity.ERROR).findFirst().orElseThrow();
+			Problem first = (before.edition().isEmpty() ? before : after).problems().stream().filter(p -> p.severity() == Problem.Severity.ERROR)
+					.min(Comparator.comparing(p -> !p.at().file().equals(ShopSettings.FILE))).orElseThrow();
 			return Optional.of(new Impact(changes, "No job could be run, because " + faulty.shown() + " has errors: " + first, List.of(), 0));
 		}
-		return new Running(before.edition().get(), after.edition().get(), changes).jobs(pairs(shelf, changes), progress);
+		Edition was = before.edition().get();
+		Edition is = after.edition().get();
+		Mixes mixes = new Mixes(was.rules(), is.rules(), changes.thatMatter());
+		return new Running(was, is, changes, mixes, SettingsBlame.of(shelf, changes, is.rules())).jobs(pairs(shelf, changes), progress);
 	}
 
 	private record Both(Optional<JobCase> before, Optional<JobCase> after) {
@@ -75,10 +82,7 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 	}
 
 	/** The jobs being run. */
-	private record Running(Edition before, Edition after, BookChanges changes, Mixes mixes) {
-		Running(Edition before, Edition after, BookChanges changes) {
-			this(before, after, changes, new Mixes(before.rules(), after.rules(), changes.thatMatter()));
-		}
+	private record Running(Edition before, Edition after, BookChanges changes, Mixes mixes, SettingsBlame settings) {
 
 		Optional<Impact> jobs(List<Both> pairs, Progress progress) {
 			List<JobImpact> found = new ArrayList<>();
@@ -94,11 +98,6 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 				progress.done(i + 1, pairs.size());
 			}
 			return Optional.of(new Impact(changes, "", found, pairs.size()));
-		}
-
-		/** Rules are mixed under the settings of the earlier book, so what no mixture brings about is for the settings to answer. */
-		private boolean otherSettings() {
-			return !before.catalogue().equals(after.catalogue());
 		}
 
 		private JobImpact job(Both pair) {
@@ -121,6 +120,7 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 			all.addAll(old.keySet());
 			List<Difference> found = new ArrayList<>();
 			Blame blame = null;
+			SettingsBlame.OfJob ofSettings = null;
 			for (Point point : all.stream().sorted(java.util.Comparator.comparing(Point::kind)).toList()) {
 				String had = old.getOrDefault(point, Telling.missing(point));
 				String has = now.getOrDefault(point, Telling.missing(point));
@@ -128,7 +128,8 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 					blame = blame != null ? blame
 							: new Blame(mixes, before.rehearse(was), was.equals(is) ? Optional.empty() : Optional.of(before.rehearse(is)));
 					List<Cause> causes = blame.causes(point, has);
-					found.add(new Difference(point, had, has, causes.isEmpty() && otherSettings() ? Cause.OTHER_SETTINGS : causes));
+					ofSettings = ofSettings != null || !causes.isEmpty() ? ofSettings : settings.of(was, is);
+					found.add(new Difference(point, had, has, causes.isEmpty() ? ofSettings.causes(point, has) : causes));
 				}
 			}
 			return found;
@@ -136,9 +137,9 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 	}
 
 	/** Lets the search for the edition that changed a value look for the responsible change. */
-	public static List<Cause> causes(BookChanges changes, List<org.setwright.engine.language.Rule> before,
-			List<org.setwright.engine.language.Rule> after,
-			org.setwright.engine.Rehearsal job, Point point, String value) {
-		return new Blame(new Mixes(before, after, changes.thatMatter()), job, Optional.empty()).causes(point, value);
+	public static List<Cause> causes(Shelf shelf, BookChanges changes, List<Rule> before, List<Rule> after, Job asked, Rehearsal job, Point point,
+			String value) throws NotDone {
+		List<Cause> causes = new Blame(new Mixes(before, after, changes.thatMatter()), job, Optional.empty()).causes(point, value);
+		return causes.isEmpty() ? SettingsBlame.of(shelf, changes, after).of(asked, asked).causes(point, value) : causes;
 	}
 }

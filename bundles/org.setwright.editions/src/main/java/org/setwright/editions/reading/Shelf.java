@@ -67,6 +67,11 @@ public final class Shelf {
 		return known;
 	}
 
+	/** @return {@code book} with what {@code other} adds to the settings of the trade, as if that alone had changed */
+	public BookAt withSettingsOf(BookAt book, BookAt other) {
+		return new BookAt(Optional.empty(), OtherSettings.of(book.content(), other.content()), book.rules());
+	}
+
 	/** What a file is known by: what it says depends on the settings the book adds. */
 	private static String key(BookAt book, String path) {
 		String added = book.content().names().get(ShopSettings.FILE);

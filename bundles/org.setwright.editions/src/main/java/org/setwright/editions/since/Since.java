@@ -140,10 +140,9 @@ public record Since(JobCase job, Setting setting, String value, List<Origin> ori
 			BookAt was = shelf.at(before.get());
 			BookAt is = shelf.at(edition);
 			List<Rule> old = shelf.rules(was).orElseThrow();
-			List<Cause> causes = Impact.causes(BookChanges.between(shelf, was, is), old, shelf.rules(is).orElseThrow(),
+			List<Cause> causes = Impact.causes(shelf, BookChanges.between(shelf, was, is), old, shelf.rules(is).orElseThrow(), asked,
 					rehearsed(before.get()).orElseThrow(), new Telling.Point(Telling.Kind.SETTING, setting.label(), Optional.of(setting)), value);
-			boolean otherSettings = !shelf.catalogue(was).equals(shelf.catalogue(is));
-			return new Origin(edition, before, value(before.get()).orElseThrow(), causes.isEmpty() && otherSettings ? Cause.OTHER_SETTINGS : causes);
+			return new Origin(edition, before, value(before.get()).orElseThrow(), causes);
 		}
 	}
 }
