@@ -9,6 +9,7 @@ import org.setwright.book.JobText;
 import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.compare.JobChange;
 import org.setwright.editions.compare.RuleChange;
+import org.setwright.editions.compare.SettingChange;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.reading.BookAt;
 import org.setwright.editions.reading.Shelf;
@@ -19,7 +20,7 @@ import org.setwright.workbench.look.Icon;
 import org.setwright.workbench.rows.Row;
 import org.setwright.workbench.rows.RowTree;
 
-/** What is different between two states of the book, rule by rule, job by job and file by file. */
+/** What is different between two states of the book, rule by rule, setting by setting, job by job and file by file. */
 final class ChangeRows {
 	/** The columns. */
 	static final List<RowTree.Column> COLUMNS = List.of(new RowTree.Column(Messages.ChangeRows_what, 40),
@@ -31,7 +32,7 @@ final class ChangeRows {
 
 	/**
 	 * @param matters what was remarked
-	 * @return lines about a {@link RuleChange} or {@link FileTexts} each, below a heading for every kind of thing that changed
+	 * @return lines about a {@link RuleChange}, {@link SettingChange} or {@link FileTexts} each, below a heading for every kind of thing that changed
 	 */
 	static List<Row> of(BookChanges changes, List<Matter> matters) throws NotDone {
 		List<Row> rules = changes.rules().stream().map(c -> rule(c, matters)).toList();
@@ -46,6 +47,7 @@ final class ChangeRows {
 		}
 		List<Row> all = new ArrayList<>();
 		group(all, Icon.RULE, Messages.ChangeRows_rules, rules);
+		group(all, Icon.SETUP, Messages.ChangeRows_settings, changes.settings().stream().map(ChangeRows::setting).toList());
 		group(all, Icon.JOB, Messages.ChangeRows_jobs, jobs);
 		group(all, Icon.FOLDER, Messages.ChangeRows_files, files);
 		return all;
@@ -55,6 +57,11 @@ final class ChangeRows {
 		if (!rows.isEmpty()) {
 			all.add(Row.heading(sign, NLS.bind(heading, rows.size()), rows));
 		}
+	}
+
+	private static Row setting(SettingChange change) {
+		Icon sign = change.before().isEmpty() ? Icon.ADD : change.after().isEmpty() ? Icon.REMOVE : change.wordsOnly() ? Icon.NOTE : Icon.WRITE;
+		return new Row(sign, List.of(change.setting().setting().label(), change.what(), change.setting().at().file()), change);
 	}
 
 	private static Row rule(RuleChange change, List<Matter> matters) {

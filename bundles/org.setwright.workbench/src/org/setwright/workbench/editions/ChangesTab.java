@@ -9,7 +9,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.setwright.book.ShopSettingText;
 import org.setwright.editions.compare.RuleChange;
+import org.setwright.editions.compare.SettingChange;
 import org.setwright.editions.written.WrittenRule;
 import org.setwright.workbench.rows.RowTree;
 import org.setwright.workbench.rows.RowTree.Manner;
@@ -77,6 +79,8 @@ final class ChangesTab {
 	private void beside(Optional<Object> about) {
 		if (about.isPresent() && about.get() instanceof RuleChange change) {
 			side.show(change.before().map(WrittenRule::text).orElse(""), change.after().map(WrittenRule::text).orElse("")); //$NON-NLS-1$ //$NON-NLS-2$
+		} else if (about.isPresent() && about.get() instanceof SettingChange change) {
+			side.show(change.before().map(ShopSettingText::text).orElse(""), change.after().map(ShopSettingText::text).orElse("")); //$NON-NLS-1$ //$NON-NLS-2$
 		} else if (about.isPresent() && about.get() instanceof FileTexts texts) {
 			side.show(texts.before(), texts.after());
 		} else {

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.part.ViewPart;
 import org.setwright.book.SignOff;
 import org.setwright.editions.compare.RuleChange;
+import org.setwright.editions.compare.SettingChange;
 import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.signing.About;
@@ -299,6 +300,8 @@ public final class EditionsView extends ViewPart {
 	private void opened(Object about) {
 		if (about instanceof RuleChange change) {
 			rule(change.rule().name()).ifPresent(r -> Places.open(getSite().getPage(), r.at()));
+		} else if (about instanceof SettingChange change && change.after().isPresent()) {
+			Places.open(getSite().getPage(), change.after().get().at());
 		} else if (about instanceof FileTexts file && desk.state().latest().flatMap(e -> e.job(file.path())).isPresent()) {
 			Places.openJob(getSite().getPage(), file.path());
 		}

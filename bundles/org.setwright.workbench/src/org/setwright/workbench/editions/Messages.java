@@ -49,6 +49,7 @@ final class Messages extends NLS {
 	public static String ChangeRows_remarks;
 	public static String ChangeRows_removed;
 	public static String ChangeRows_rules;
+	public static String ChangeRows_settings;
 	public static String ChangeRows_settled;
 	public static String ChangeRows_what;
 	public static String ChangeRows_where;

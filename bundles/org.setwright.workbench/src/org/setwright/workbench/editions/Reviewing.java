@@ -86,9 +86,10 @@ final class Reviewing {
 			lines.add(NLS.bind(Messages.Reviewing_demands, editions.shelf().book(editions.at(edition)).signOff().words()));
 			lines.add(review.last().map(s -> NLS.bind(Messages.Reviewing_last, s.edition().shown(), s.shown())).orElse(Messages.Reviewing_never));
 			lines.add(NLS.bind(Messages.Reviewing_open, review.open().size()));
-			int number = review.changes().rules().size() + review.changes().jobs().size() + review.changes().files().size();
+			int number = review.changes().rules().size() + review.changes().settings().size() + review.changes().jobs().size() + review.changes().files().size();
 			lines.add(NLS.bind(Messages.Reviewing_changes, number));
 			review.changes().rules().forEach(c -> lines.add("- " + c.shown())); //$NON-NLS-1$
+			review.changes().settings().forEach(c -> lines.add("- " + c.shown())); //$NON-NLS-1$
 			review.changes().jobs().forEach(c -> lines.add("- " + c.job().name() + ": " + c.what())); //$NON-NLS-1$ //$NON-NLS-2$
 			review.changes().files().forEach(f -> lines.add("- " + f)); //$NON-NLS-1$
 			return new Draft(edition, String.join("\n", lines), Author.of(editions)); //$NON-NLS-1$

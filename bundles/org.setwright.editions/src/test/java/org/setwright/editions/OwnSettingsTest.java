@@ -158,4 +158,59 @@ class OwnSettingsTest {
 			assertTrue(shop.editions().shelf().catalogue(changes.before()).setting("PUMP_EXERCISE").isPresent());
 		}
 	}
+
+	private static final String GUARD = "  # asked for by Odd\n  - { setting: frost guard, meaning: When the pump starts., values: 34 °F to 45 °F } # for floors\n";
+
+	private static List<String> told(BookChanges changes) {
+		return changes.settings().stream().map(c -> c.shown() + (c.wordsOnly() ? " (words)" : "")).toList();
+	}
+
+	@Test
+	void settingsAreToldOneByOne() throws IOException, NotDone {
+		try (Shop shop = shop()) {
+			shop.write("settings.yaml", file(PUMP, GUARD)).keep("First");
+			shop.write("settings.yaml", "# ours\n" + file(GUARD, NEEDED.replace("weekly", "monthly"), PUMP.replace("pump exercise", "fan exercise")));
+			BookChanges changes = shop.editions().notKept();
+			assertEquals(List.of("setting pump exercise: values and which jobs need it changed", "setting fan exercise: added"), told(changes));
+			assertEquals(List.of(), changes.files());
+			shop.write("settings.yaml", file(PUMP.replace("now and then", "at times").replace("exercise\n", "exercise\n    group: limits\n")));
+			assertEquals(List.of("setting pump exercise: meaning and group changed (words)", "setting frost guard: removed"), told(shop.editions().notKept()));
+			assertEquals(GUARD.stripTrailing(), shop.editions().notKept().settings().get(1).before().orElseThrow().text());
+		}
+	}
+
+	@Test
+	void aSettingUnderANewNameIsTheSame() throws IOException, NotDone {
+		try (Shop shop = shop()) {
+			shop.write("settings.yaml", file(PUMP, GUARD)).keep("First");
+			shop.write("settings.yaml", file(PUMP.replace("pump exercise", "pump run"), GUARD.replace("by Odd", "by Trine")));
+			assertEquals(List.of("setting pump run: renamed from pump exercise", "setting frost guard: wording changed (words)"),
+					told(shop.editions().notKept()));
+		}
+	}
+
+	@Test
+	void aFileWithErrorsIsToldAsAWholeAndSoIsOneInAnotherOrder() throws IOException, NotDone {
+		try (Shop shop = shop()) {
+			shop.write("settings.yaml", file(PUMP, GUARD)).keep("First");
+			for (String other : List.of(file(PUMP, GUARD).replace("values", "valeus"), file(GUARD, PUMP))) {
+				BookChanges changes = shop.write("settings.yaml", other).editions().notKept();
+				assertEquals(List.of(), told(changes));
+				assertEquals(List.of("settings.yaml"), changes.files());
+			}
+			assertTrue(shop.write("settings.yaml", file(PUMP, GUARD).replace("\n", "\r\n")).editions().notKept().none());
+		}
+	}
+
+	@Test
+	void theSuggestedMessageNamesThem() throws IOException, NotDone {
+		try (Shop shop = shop()) {
+			shop.keep("First");
+			shop.write("settings.yaml", file(PUMP));
+			assertEquals("setting pump exercise: added", shop.editions().suggestion());
+			shop.write("settings.yaml", file(PUMP, GUARD)).write("rules/b.drl", DAILY);
+			assertEquals("1 rule added, 2 settings added\n\n- \"Daily\": added\n- setting pump exercise: added\n- setting frost guard: added",
+					shop.editions().suggestion());
+		}
+	}
 }

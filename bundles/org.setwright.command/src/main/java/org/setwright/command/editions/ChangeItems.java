@@ -3,10 +3,12 @@ package org.setwright.command.editions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.setwright.book.ShopSettingText;
 import org.setwright.command.terminal.Style;
 import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.compare.JobChange;
 import org.setwright.editions.compare.RuleChange;
+import org.setwright.editions.compare.SettingChange;
 import org.setwright.editions.compare.SideBySide;
 import org.setwright.editions.impact.Cause;
 import org.setwright.editions.impact.Difference;
@@ -22,7 +24,7 @@ final class ChangeItems {
 		return items;
 	}
 
-	/** @param texts whether rules are shown side by side @param width of a page */
+	/** @param texts whether rules and settings are shown side by side @param width of a page */
 	ChangeItems changes(BookChanges changes, boolean texts, int width) {
 		for (RuleChange change : changes.rules()) {
 			String at = change.rule().file() + ":" + change.rule().line();
@@ -30,10 +32,11 @@ final class ChangeItems {
 					"before", change.before().map(r -> r.text()).orElse(""), "after", change.after().map(r -> r.text()).orElse(""));
 			item.line(2, change.matters() ? Style.STRONG : Style.PLAIN, change.shown() + "   [" + at + "]");
 			if (texts) {
-				sideBySide(item, change, (width - 9) / 2);
+				sideBySide(item, change.before().map(r -> r.text()).orElse(""), change.after().map(r -> r.text()).orElse(""), (width - 9) / 2);
 			}
 			items.add(item);
 		}
+		changes.settings().forEach(s -> setting(s, texts, width));
 		for (JobChange job : changes.jobs()) {
 			items.add(new Item().with("sort", "job", "name", job.job().name(), "what", job.what(), "at", job.job().path())
 					.line(2, Style.PLAIN, "job " + job.job().name() + ": " + job.what() + "   [" + job.job().path() + "]"));
@@ -43,9 +46,20 @@ final class ChangeItems {
 		return this;
 	}
 
-	private static void sideBySide(Item item, RuleChange change, int half) {
-		SideBySide texts = SideBySide.of(change.before().map(r -> r.text()).orElse(""), change.after().map(r -> r.text()).orElse(""));
-		for (SideBySide.Row row : texts.rows()) {
+	private void setting(SettingChange change, boolean texts, int width) {
+		String at = change.setting().at().file() + ":" + change.setting().at().line();
+		String before = change.before().map(ShopSettingText::text).orElse("");
+		String after = change.after().map(ShopSettingText::text).orElse("");
+		Item item = new Item().with("sort", "setting", "name", change.setting().setting().label(), "what", change.what(), "at", at, "before", before, "after",
+				after).line(2, change.wordsOnly() ? Style.PLAIN : Style.STRONG, change.shown() + "   [" + at + "]");
+		if (texts) {
+			sideBySide(item, before, after, (width - 9) / 2);
+		}
+		items.add(item);
+	}
+
+	private static void sideBySide(Item item, String before, String after, int half) {
+		for (SideBySide.Row row : SideBySide.of(before, after).rows()) {
 			String left = row.left().replace("\t", "    ");
 			String right = row.right().replace("\t", "    ");
 			for (int i = 0; i == 0 || i < Math.max(left.length(), right.length()); i += half) {

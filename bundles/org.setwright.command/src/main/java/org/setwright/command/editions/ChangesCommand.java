@@ -22,7 +22,7 @@ public final class ChangesCommand extends EditionsQuestion {
 	@Parameters(index = "1", arity = "0..1", paramLabel = "TO", defaultValue = Words.WORK,
 			description = "The later one; the work in hand when left out.")
 	private String to;
-	@Option(names = "--texts", description = "Show each rule before and after, side by side.")
+	@Option(names = "--texts", description = "Show each rule and setting before and after, side by side.")
 	private boolean texts;
 
 	/** @param surroundings where the program runs */

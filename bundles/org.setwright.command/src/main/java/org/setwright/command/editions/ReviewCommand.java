@@ -49,7 +49,8 @@ public final class ReviewCommand extends EditionsQuestion {
 		}
 		String since = review.last().map(SignedOff::edition).map(e -> "since edition " + e.shown()).orElse("nothing was ever signed");
 		return Told.fine("review", book, "Edition " + kept.shown() + ": " + since, "changes", COLUMNS, items,
-				Problems.counted(review.changes().rules().size(), "rule") + " changed, " + Problems.counted(review.changes().jobs().size(), "job") + " changed, "
+				Problems.counted(review.changes().rules().size(), "rule") + " changed, " + (review.changes().settings().isEmpty() ? ""
+						: Problems.counted(review.changes().settings().size(), "setting") + " changed, ") + Problems.counted(review.changes().jobs().size(), "job") + " changed, "
 						+ Problems.counted(review.open().size(), "open matter") + ".");
 	}
 }

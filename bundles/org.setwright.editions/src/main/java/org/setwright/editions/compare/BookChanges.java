@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.setwright.book.JobText;
+import org.setwright.book.ShopSettingText;
+import org.setwright.book.ShopSettings;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.reading.BookAt;
 import org.setwright.editions.reading.Shelf;
@@ -16,12 +18,15 @@ import org.setwright.editions.written.WrittenRule;
  * What is different between two editions, or an edition and the work in hand. Immutable.
  *
  * @param rules what became of every rule and row that is not as it was, in the order of the later book, then those gone
+ * @param settings what became of every setting of the shop's own that is not as it was; none when their file has errors on a side
  * @param jobs what became of every job that is not as it was, by file
- * @param files other files of the book that differ, sorted
+ * @param files other files of the book that differ, sorted; {@code settings.yaml} only when {@code settings} holds none
  */
-public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, List<JobChange> jobs, List<String> files) {
+public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, List<SettingChange> settings, List<JobChange> jobs,
+		List<String> files) {
 	public BookChanges {
 		rules = List.copyOf(rules);
+		settings = List.copyOf(settings);
 		jobs = List.copyOf(jobs);
 		files = List.copyOf(files);
 	}
@@ -47,8 +52,18 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 				files.add(path);
 			}
 		}
+		List<SettingChange> settings = files.contains(ShopSettings.FILE) ? settings(shelf, before, after) : List.of();
+		if (!settings.isEmpty()) {
+			files.remove(ShopSettings.FILE);
+		}
 		return new BookChanges(before, after, rules(before, after, knownBefore, knownAfter).stream().filter(c -> c.kind() != RuleChange.Kind.SAME).toList(),
-				jobs(shelf, before, after), files);
+				settings, jobs(shelf, before, after), files);
+	}
+
+	private static List<SettingChange> settings(Shelf shelf, BookAt before, BookAt after) throws NotDone {
+		Optional<List<ShopSettingText>> was = shelf.ownSettings(before);
+		Optional<List<ShopSettingText>> is = shelf.ownSettings(after);
+		return was.isPresent() && is.isPresent() ? SettingChange.between(was.get(), is.get()) : List.of();
 	}
 
 	/** @return what became of every rule and row, also of those that are as they were */
@@ -101,7 +116,7 @@ public record BookChanges(BookAt before, BookAt after, List<RuleChange> rules, L
 
 	/** @return whether both hold the same */
 	public boolean none() {
-		return rules.isEmpty() && jobs.isEmpty() && files.isEmpty();
+		return rules.isEmpty() && settings.isEmpty() && jobs.isEmpty() && files.isEmpty();
 	}
 
 	/** @return the changes of rules that some job may come to something else by */

@@ -18,6 +18,7 @@ public final class Suggestion {
 	public static String message(BookChanges changes) {
 		List<String> lines = new ArrayList<>();
 		changes.rules().forEach(c -> lines.add(c.shown()));
+		changes.settings().forEach(c -> lines.add(c.shown()));
 		changes.jobs().forEach(c -> lines.add("job " + c.job().name() + ": " + c.what()));
 		changes.files().forEach(f -> lines.add(f + ": changed"));
 		if (lines.isEmpty()) {
@@ -30,7 +31,7 @@ public final class Suggestion {
 
 	/** A few rules of which the same became are named. */
 	private static Optional<String> named(BookChanges changes) {
-		if (!changes.jobs().isEmpty() || !changes.files().isEmpty() || changes.rules().stream().map(RuleChange::kind).distinct().count() != 1) {
+		if (!changes.settings().isEmpty() || !changes.jobs().isEmpty() || !changes.files().isEmpty() || changes.rules().stream().map(RuleChange::kind).distinct().count() != 1) {
 			return Optional.empty();
 		}
 		String names = changes.rules().stream().map(c -> c.rule().shown()).collect(Collectors.joining(", "));
@@ -48,6 +49,10 @@ public final class Suggestion {
 			};
 			counted.merge(noun + "|" + verb, 1, Integer::sum);
 		}
+		for (SettingChange setting : changes.settings()) {
+			String verb = setting.before().isEmpty() ? "added" : setting.after().isEmpty() ? "removed" : setting.wordsOnly() ? "reworded" : "changed";
+			counted.merge("setting|" + verb, 1, Integer::sum);
+		}
 		for (JobChange job : changes.jobs()) {
 			counted.merge("job|" + (job.before().isEmpty() ? "added" : job.after().isEmpty() ? "removed" : "changed"), 1, Integer::sum);
 		}
@@ -57,6 +62,7 @@ public final class Suggestion {
 			parts.add(changes.files().size() == 1 ? changes.files().get(0) + " changed" : changes.files().size() + " other files changed");
 		}
 		String title = String.join(", ", parts);
-		return title.length() <= LONGEST_TITLE ? title : changes.rules().size() + " rules and rows, " + changes.jobs().size() + " jobs changed";
+		return title.length() <= LONGEST_TITLE ? title : changes.rules().size() + " rules and rows, "
+				+ (changes.settings().isEmpty() ? "" : changes.settings().size() + " settings, ") + changes.jobs().size() + " jobs changed";
 	}
 }

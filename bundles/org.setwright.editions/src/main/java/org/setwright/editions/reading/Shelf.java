@@ -12,6 +12,7 @@ import org.setwright.book.BookReader;
 import org.setwright.book.JobReader;
 import org.setwright.book.JobText;
 import org.setwright.book.Problem;
+import org.setwright.book.ShopSettingText;
 import org.setwright.book.ShopSettings;
 import org.setwright.book.ShopSettingsReader;
 import org.setwright.book.ShopSettingsText;
@@ -65,6 +66,12 @@ public final class Shelf {
 			settings.put(name, known);
 		}
 		return known;
+	}
+
+	/** @return the settings that {@code book} adds, in file order; empty when their file has errors */
+	public Optional<List<ShopSettingText>> ownSettings(BookAt book) throws NotDone {
+		return book.content().names().containsKey(ShopSettings.FILE) ? ShopSettingText.all(text(book.content(), ShopSettings.FILE), trade)
+				: Optional.of(List.of());
 	}
 
 	/** @return {@code book} with what {@code other} adds to the settings of the trade, as if that alone had changed */
