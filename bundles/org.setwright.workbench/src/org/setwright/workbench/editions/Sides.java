@@ -2,12 +2,10 @@ package org.setwright.workbench.editions;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.osgi.util.NLS;
 import org.setwright.editions.EditionsOf;
 import org.setwright.editions.compare.BookChanges;
-import org.setwright.editions.git.InHand;
 import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
 import org.setwright.editions.reading.BookAt;
@@ -39,7 +37,7 @@ record Sides(Optional<Kept> before, Optional<Kept> after) {
 
 	/** @return what is different */
 	BookChanges changes(EditionsOf editions) throws NotDone {
-		BookAt was = before.isPresent() ? editions.at(before.get()) : new BookAt(Optional.empty(), InHand.of(Map.of()), List.of());
+		BookAt was = before.isPresent() ? editions.at(before.get()) : BookAt.NOTHING;
 		return editions.changes(was, after.isPresent() ? editions.at(after.get()) : editions.inHand());
 	}
 

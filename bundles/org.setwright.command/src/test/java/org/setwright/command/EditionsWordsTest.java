@@ -104,6 +104,17 @@ class EditionsWordsTest {
 	}
 
 	@Test
+	void settingsOfTheShopsOwnAreToldOneByOne() throws IOException {
+		begun();
+		Files.writeString(book.resolve("settings.yaml"), "settings:\n  - { setting: pump exercise, meaning: Turns the pump., values: [off, daily] }\n");
+		assertEquals(0, at.type("keep", "--because", "Pumps seize.").exit());
+		change("settings.yaml", "[off, daily] }", "[off, daily, weekly] }\n  - { setting: frost guard, meaning: Keeps floors warm., values: yes or no }");
+		StringBuilder story = new StringBuilder(story(0, "changes", "HEAD~1", "HEAD")).append(story(0, "changes")).append(story(0, "changes", "--texts"));
+		story.append(story(0, "changes", "--as", "csv")).append(story(0, "changes", "--as", "json")).append(story(0, "keep"));
+		Golden.check("editions-settings.txt", story.toString());
+	}
+
+	@Test
 	void aShopTriesAndJoins() throws IOException {
 		begun();
 		StringBuilder story = new StringBuilder(story(0, "trial", "winter", "--begin"));

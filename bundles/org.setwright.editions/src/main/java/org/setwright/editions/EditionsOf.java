@@ -16,7 +16,6 @@ import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.compare.RuleChange;
 import org.setwright.editions.compare.Suggestion;
 import org.setwright.editions.git.EditionLog;
-import org.setwright.editions.git.InHand;
 import org.setwright.editions.git.Keeping;
 import org.setwright.editions.git.Lines;
 import org.setwright.editions.git.Repo;
@@ -185,7 +184,7 @@ public final class EditionsOf implements AutoCloseable {
 	/** @return what is different between the last edition and the work in hand; everything is new when nothing was kept */
 	public BookChanges notKept() throws NotDone {
 		Optional<Kept> last = last();
-		return changes(last.isPresent() ? at(last.get()) : new BookAt(Optional.empty(), InHand.of(Map.of()), List.of()), inHand());
+		return changes(last.isPresent() ? at(last.get()) : BookAt.NOTHING, inHand());
 	}
 
 	private synchronized Identities identities() throws NotDone {

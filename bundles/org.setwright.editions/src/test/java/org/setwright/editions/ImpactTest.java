@@ -11,10 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.setwright.book.JobCase;
 import org.setwright.check.Progress;
+import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.impact.Impact;
 import org.setwright.editions.impact.Telling;
 import org.setwright.editions.kept.Kept;
 import org.setwright.editions.kept.NotDone;
+import org.setwright.editions.reading.BookAt;
 import org.setwright.editions.since.Since;
 import org.setwright.trade.Trade;
 import org.setwright.trade.catalogue.Setting;
@@ -116,6 +118,21 @@ class ImpactTest {
 			shop.write("rules/a.drl", ONE).keep("First");
 			Impact impact = impact(shop.write("rules/a.drl", ONE.replace("COOL_STAGES", "COOL_STAGE")));
 			assertTrue(impact.fault().startsWith("No job could be run, because the work in hand has errors: rules/a.drl:"), impact.fault());
+		}
+	}
+
+	@Test
+	void beforeTheFirstEditionNoJobCameToAnything() throws IOException, NotDone {
+		try (Shop shop = shop()) {
+			Impact impact = impact(shop.write("rules/a.drl", ONE));
+			assertEquals("No edition stands before it, so there is nothing that jobs came to before.", impact.fault());
+			assertEquals("nothing", impact.changes().before().shown());
+			assertEquals("the work in hand", impact.changes().after().shown());
+			Kept first = shop.keep("First");
+			BookChanges fromNothing = shop.editions().changes(BookAt.NOTHING, shop.editions().at(first));
+			assertEquals(impact.fault(), shop.editions().impact(fromNothing, Progress.UNWATCHED).orElseThrow().fault());
+			shop.write("rules/a.drl", ONE.replace("always", "mostly"));
+			assertEquals("", impact(shop).fault());
 		}
 	}
 

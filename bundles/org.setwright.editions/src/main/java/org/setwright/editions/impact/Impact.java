@@ -32,6 +32,8 @@ import org.setwright.trade.catalogue.Job;
  * @param run how many jobs were run
  */
 public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, int run) {
+	private static final String FIRST = "No edition stands before it, so there is nothing that jobs came to before.";
+
 	public Impact {
 		jobs = List.copyOf(jobs);
 	}
@@ -43,6 +45,9 @@ public record Impact(BookChanges changes, String fault, List<JobImpact> jobs, in
 	 * @return empty when cancelled
 	 */
 	public static Optional<Impact> of(Shelf shelf, BookChanges changes, Progress progress) throws NotDone {
+		if (changes.before().isNothing()) {
+			return Optional.of(new Impact(changes, FIRST, List.of(), 0));
+		}
 		Compilation before = shelf.compiled(changes.before());
 		Compilation after = shelf.compiled(changes.after());
 		if (before.edition().isEmpty() || after.edition().isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.setwright.editions.git.Content;
+import org.setwright.editions.git.InHand;
 import org.setwright.editions.kept.Kept;
 import org.setwright.editions.written.WrittenRule;
 
@@ -15,6 +16,9 @@ import org.setwright.editions.written.WrittenRule;
  * @param rules rules and table rows as written, by file and place
  */
 public record BookAt(Optional<Kept> edition, Content content, List<WrittenRule> rules) {
+	/** What there was before the first edition. */
+	public static final BookAt NOTHING = new BookAt(Optional.empty(), InHand.of(Map.of()), List.of());
+
 	public BookAt {
 		rules = List.copyOf(rules);
 	}
@@ -31,8 +35,13 @@ public record BookAt(Optional<Kept> edition, Content content, List<WrittenRule> 
 		return found;
 	}
 
-	/** @return "edition 3f2a9c01de of 2026-04-02, by Trine Aasen", or "the work in hand" */
+	/** @return whether there is no file of a book at all, as before the first edition */
+	public boolean isNothing() {
+		return edition.isEmpty() && content.names().isEmpty();
+	}
+
+	/** @return "edition 3f2a9c01de of 2026-04-02, by Trine Aasen", "the work in hand", or "nothing" */
 	public String shown() {
-		return edition.map(e -> "edition " + e.shown()).orElse("the work in hand");
+		return edition.map(e -> "edition " + e.shown()).orElse(isNothing() ? "nothing" : "the work in hand");
 	}
 }

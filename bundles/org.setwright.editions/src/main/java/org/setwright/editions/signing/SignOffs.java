@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.setwright.book.Book;
@@ -14,7 +13,6 @@ import org.setwright.check.Progress;
 import org.setwright.editions.compare.BookChanges;
 import org.setwright.editions.git.Content;
 import org.setwright.editions.git.EditionLog;
-import org.setwright.editions.git.InHand;
 import org.setwright.editions.git.Repo;
 import org.setwright.editions.git.Tag;
 import org.setwright.editions.kept.Kept;
@@ -71,7 +69,7 @@ public final class SignOffs {
 	/** @param matters as they are now @return what there is to look at before {@code edition} is signed */
 	public Review review(Kept edition, List<Matter> matters) throws NotDone {
 		Optional<SignedOff> last = before(edition);
-		BookAt before = last.isPresent() ? shelf.at(last.get().edition()) : new BookAt(Optional.empty(), InHand.of(Map.of()), List.of());
+		BookAt before = last.isPresent() ? shelf.at(last.get().edition()) : BookAt.NOTHING;
 		return new Review(edition, last, BookChanges.between(shelf, before, shelf.at(edition)), matters);
 	}
 
