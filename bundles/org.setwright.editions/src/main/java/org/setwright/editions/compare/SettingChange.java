@@ -15,7 +15,7 @@ import org.setwright.trade.catalogue.Setting;
  */
 public record SettingChange(Optional<ShopSettingText> before, Optional<ShopSettingText> after) {
 	/** @return those that are not as they were, in the order of the later file, then those gone */
-	static List<SettingChange> between(List<ShopSettingText> before, List<ShopSettingText> after) {
+	public static List<SettingChange> between(List<ShopSettingText> before, List<ShopSettingText> after) {
 		List<ShopSettingText> gone = new ArrayList<>(before);
 		gone.removeIf(b -> after.stream().anyMatch(a -> a.setting().equals(b.setting())));
 		List<SettingChange> changes = new ArrayList<>();

@@ -6,9 +6,9 @@ import org.setwright.editions.written.WrittenRule;
 /**
  * Something both lines changed, each in its own way, so that a person has to choose. Immutable.
  *
- * @param what for people: the rule, row, or file
+ * @param what for people: the rule, row, setting of the shop's own, or file
  * @param path of its file, below the book
- * @param rule whether it is one rule or row; a whole file otherwise
+ * @param rule whether it is one rule, row or setting; a whole file otherwise
  * @param base as it was before both; empty when there was none
  * @param ours as it is here; empty when it is gone here
  * @param theirs as it is there; empty when it is gone there

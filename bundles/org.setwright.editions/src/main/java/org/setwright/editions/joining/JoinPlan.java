@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.setwright.book.ShopSettings;
 import org.setwright.editions.git.BookPart;
 import org.setwright.editions.git.InHand;
 import org.setwright.editions.git.Joining;
@@ -112,8 +113,8 @@ public record JoinPlan(String name, Joining joining, Map<String, byte[]> whole, 
 		void join(Map<String, byte[]> whole, Set<String> theirOwn, List<Conflict> conflicts) throws NotDone {
 			Optional<String> inBook = inBook();
 			boolean everywhere = sides.ours().isPresent() && sides.theirs().isPresent();
-			if (inBook.isPresent() && everywhere && sides.sameBase() && holdsRules(inBook.get())) {
-				Optional<RuleFileJoin.Joined> joined = RuleFileJoin.of(inBook.get(), text(sides.base()), text(sides.ours()), text(sides.theirs()), choices);
+			if (inBook.isPresent() && everywhere && sides.sameBase() && holdsParts(inBook.get())) {
+				Optional<RuleFileJoin.Joined> joined = parts(inBook.get());
 				if (joined.isPresent()) {
 					conflicts.addAll(joined.get().conflicts());
 					whole.put(path, joined.get().text().getBytes(StandardCharsets.UTF_8));
@@ -151,8 +152,14 @@ public record JoinPlan(String name, Joining joining, Map<String, byte[]> whole, 
 			return path.startsWith(prefix) && BookPart.is(path.substring(prefix.length())) ? Optional.of(path.substring(prefix.length())) : Optional.empty();
 		}
 
-		private static boolean holdsRules(String inBook) {
-			return inBook.matches("rules/[^/]+\\.drl|tables/[^/]+\\.csv");
+		private Optional<RuleFileJoin.Joined> parts(String inBook) throws NotDone {
+			return inBook.equals(ShopSettings.FILE) ? SettingsFileJoin.of(text(sides.base()), text(sides.ours()), text(sides.theirs()), choices)
+					: RuleFileJoin.of(inBook, text(sides.base()), text(sides.ours()), text(sides.theirs()), choices);
+		}
+
+		/** Whether a file is joined rule by rule, row by row or setting by setting. */
+		private static boolean holdsParts(String inBook) {
+			return inBook.equals(ShopSettings.FILE) || inBook.matches("rules/[^/]+\\.drl|tables/[^/]+\\.csv");
 		}
 
 		private byte[] bytes(Optional<String> name) throws NotDone {
