@@ -24,6 +24,7 @@ class JobSchemaTest {
 
 	private static final JsonSchema SAMPLE = schema(Sample.CATALOGUE);
 	private static final JsonSchema TRADE = schema(Trade.catalogue());
+	private static final JsonSchema STARTER = schema(BookReader.catalogue(Path.of("../../rules/starter"), Trade.catalogue()));
 
 	@Test
 	void theShippedSchemaIsThatOfTheCatalogue() throws IOException {
@@ -50,7 +51,14 @@ class JobSchemaTest {
 	@ParameterizedTest
 	@MethodSource("starterJobs")
 	void acceptsTheJobsOfTheStarterBook(Path job) throws IOException {
-		assertEquals("[]", TRADE.validate(Files.readString(job), InputFormat.YAML).toString());
+		assertEquals("[]", STARTER.validate(Files.readString(job), InputFormat.YAML).toString());
+	}
+
+	@Test
+	void knowsSettingsOfTheShopsOwnOnlyInItsOwnBook() throws IOException {
+		String job = "job: A\nexpect:\n  water panel reminder: once a season\n";
+		assertEquals("[]", STARTER.validate(job, InputFormat.YAML).toString());
+		assertFalse(TRADE.validate(job, InputFormat.YAML).isEmpty());
 	}
 
 	static List<Path> starterJobs() throws IOException {
