@@ -106,7 +106,8 @@ class ExchangeTest {
 			assertEquals("-v -p 2222 setter@server.example git-receive-pack '" + place + "'", asked.get(0));
 			assertTrue(asked.get(1).endsWith("git-upload-pack '" + place + "'"), asked.get(1));
 			one.git("config", "core.sshCommand", "false");
-			assertTrue(assertThrows(NotDone.class, () -> one.editions().lines().fetch("shop", Login.Asking.NOBODY)).remedy().contains("Nothing is lost here"));
+			NotDone cutOff = assertThrows(NotDone.class, () -> one.editions().lines().fetch("shop", Login.Asking.NOBODY));
+			assertTrue(cutOff.remedy().contains("Nothing is lost here"), cutOff.toString());
 		}
 	}
 

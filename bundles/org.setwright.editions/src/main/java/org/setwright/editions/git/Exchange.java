@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.TransportCommand;
 import org.eclipse.jgit.api.errors.GitAPIException;
+import org.eclipse.jgit.errors.TransportException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.StoredConfig;
@@ -143,11 +145,14 @@ public final class Exchange {
 	private static NotDone fault(Exception e, Repo repo, String place, String doing) {
 		String all = "";
 		boolean cutOff = false;
+		boolean onTheWay = false;
 		for (Throwable cause = e; cause != null; cause = cause.getCause()) {
 			if (cause instanceof NotDone told) {
 				return told;
 			}
-			cutOff |= cause instanceof EOFException;
+			// the library asks a program on the way how it ended, which may be a moment too early
+			cutOff |= cause instanceof EOFException || cause instanceof IllegalThreadStateException;
+			onTheWay |= cause instanceof TransportException;
 			all += " " + String.valueOf(cause.getMessage()).toLowerCase(Locale.ROOT);
 		}
 		String untouched = " Nothing is lost here.";
@@ -163,6 +168,9 @@ public final class Exchange {
 			return new NotDone(place + " cannot be reached, so Setwright did not " + doing + ".", "Check the network and the address, then try again."
 					+ untouched, e);
 		}
-		return Faults.of(e, doing, repo);
+		String said = String.valueOf(e.getMessage()).strip().replaceAll("\\s+", " ");
+		Optional<NotDone> known = Faults.anyKnown(e, doing, repo);
+		return known.isEmpty() && onTheWay ? new NotDone(place + " cannot be reached, so Setwright did not " + doing + " (" + said + ").",
+				"Check the network, the address and how it is reached, then try again." + untouched, e) : known.orElseGet(() -> Faults.of(e, doing, repo));
 	}
 }

@@ -32,17 +32,23 @@ final class Faults {
 	 * @return {@code failure} said plainly; a {@link NotDone} as it is
 	 */
 	static NotDone of(Throwable failure, String doing, Repo repo) {
+		String said = failure.getMessage() == null ? "the reason is not known" : failure.getMessage().strip().replaceAll("\\s+", " ");
+		return anyKnown(failure, doing, repo).orElseGet(() -> new NotDone("Setwright could not " + doing + " (" + said + ").",
+				AS_BEFORE + " See what git status and git fsck say.", failure));
+	}
+
+	/** @param repo null when there is none yet @return {@code failure} said plainly, when anything in it is known; a {@link NotDone} as it is */
+	static Optional<NotDone> anyKnown(Throwable failure, String doing, Repo repo) {
 		for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
 			if (cause instanceof NotDone told) {
-				return told;
+				return Optional.of(told);
 			}
 			Optional<NotDone> known = known(cause, doing, repo);
 			if (known.isPresent()) {
-				return known.get();
+				return known;
 			}
 		}
-		String said = failure.getMessage() == null ? "the reason is not known" : failure.getMessage().strip().replaceAll("\\s+", " ");
-		return new NotDone("Setwright could not " + doing + " (" + said + ").", AS_BEFORE + " See what git status and git fsck say.", failure);
+		return Optional.empty();
 	}
 
 	private static Optional<NotDone> known(Throwable cause, String doing, Repo repo) {
